@@ -1,0 +1,70 @@
+import * as z from 'zod'
+import type { Ohms } from '../base/quantity.ts'
+import { ohms } from '../base/quantity.ts'
+
+/**
+ * Cross-section of each gauge number [mm²].
+ *
+ * A table, not the geometric formula: circuits use only + − × ÷ √.
+ *
+ * @source [ASTM-B258] gauge to diameter; areas rounded to three figures (from memory)
+ */
+const AREA_MM2_OF_AWG: Readonly<Record<string, number>> = {
+  '22': 0.326,
+  '20': 0.518,
+  '18': 0.823,
+  '16': 1.31,
+  '14': 2.08,
+  '12': 3.31,
+  '10': 5.26,
+  '8': 8.37,
+  '6': 13.3,
+  '4': 21.1,
+  '3': 26.7,
+  '2': 33.6,
+  '1': 42.4,
+}
+
+const AREAS_MM2 = ['0.5', '0.75', '1', '1.5', '2.5', '4', '6', '10', '16', '25'] as const
+
+export interface ConductorSize {
+  readonly mm2: number
+  readonly text: string
+}
+
+const MAY = `a gauge such as "6 AWG" (${Object.keys(AREA_MM2_OF_AWG).join(', ')}) or an area such as "4 mm2" (${AREAS_MM2.join(', ')})`
+
+function readSize(text: string): ConductorSize | undefined {
+  const match = /^([\d.]+)\s*(AWG|mm2|mm²)$/u.exec(text.trim())
+  if (!match) return undefined
+  const number = match[1] ?? ''
+  if (match[2] === 'AWG') {
+    const mm2 = Object.hasOwn(AREA_MM2_OF_AWG, number) ? AREA_MM2_OF_AWG[number] : undefined
+    return mm2 === undefined ? undefined : { mm2, text: `${number} AWG` }
+  }
+  return (AREAS_MM2 as readonly string[]).includes(number)
+    ? { mm2: Number(number), text: `${number} mm²` }
+    : undefined
+}
+
+/** A conductor size as it is sold: a gauge or an area. */
+export const conductorSize = z.string().transform((text, context): ConductorSize => {
+  const size = readSize(text)
+  if (size) return size
+  context.addIssue({ code: 'custom', input: text, message: MAY, params: { is: `"${text}"` } })
+  return z.NEVER
+})
+
+const RESISTIVITY_20C = 1 / 58e6 // [Ω·m] annealed copper @source [IEC-60028]
+const WARMING_AT_75C = 1 + 0.00393 * 55 // [1] @source [IEC-60028]
+
+/**
+ * Resistance of one copper conductor at 75 °C, one way.
+ *
+ * Stranding (about +2 %) and reactance (below 10 % up to 6 AWG) are left out.
+ *
+ * @param length - [m]
+ * @source [IEC-60028] resistivity and coefficient at 20 °C
+ */
+export const conductorResistance = (size: ConductorSize, length: number): Ohms =>
+  ohms((RESISTIVITY_20C * length * WARMING_AT_75C) / (size.mm2 * 1e-6))

@@ -1,0 +1,100 @@
+import * as z from 'zod'
+import type { Entered, Unit } from '../base/entered.ts'
+import { parseQuantity } from '../base/entered.ts'
+import { UNKNOWN_REASONS } from '../base/known.ts'
+import type { Known } from '../base/known.ts'
+
+/** A stable name within one file: letters, digits, hyphens. */
+export const id = z
+  .string()
+  .max(40)
+  .regex(/^[A-Za-z][A-Za-z0-9-]*$/u, 'a letter, then letters, digits or hyphens, 40 at most')
+
+/** A label that a person reads. */
+export const label = z.string().min(1).max(80)
+
+/** A quantity written with its unit, such as `35 ft`. */
+export const quantity = <U extends Unit>(unit: U) =>
+  z.string().transform((text, context): Entered<U> => {
+    const read = parseQuantity(unit, text)
+    if (read.ok) return read.value
+    context.addIssue({
+      code: 'custom',
+      input: text,
+      message: read.failure.may,
+      params: { ...read.failure },
+    })
+    return z.NEVER
+  })
+
+/** A surveyed value: known, a range, one of some values, or unknown with its reason. */
+export const known = <U extends Unit>(unit: U) =>
+  z
+    .union([
+      z.string(),
+      z.strictObject({ from: quantity(unit), to: quantity(unit), source: label }),
+      z.strictObject({ oneOf: z.array(quantity(unit)).min(2), source: label }),
+      z.strictObject({ unknown: z.enum(UNKNOWN_REASONS) }),
+    ])
+    .transform((written, context): Known<Entered<U>> => {
+      if (typeof written === 'string') {
+        const read = quantity(unit).safeParse(written)
+        if (read.success) return { kind: 'known', value: read.data }
+        for (const issue of read.error.issues)
+          context.addIssue({ ...issue, input: written } as Parameters<typeof context.addIssue>[0])
+        return z.NEVER
+      }
+      if ('unknown' in written) return { kind: 'unknown', reason: written.unknown }
+      if ('oneOf' in written)
+        return { kind: 'one-of', values: written.oneOf, source: written.source }
+      if (written.from.si > written.to.si)
+        context.addIssue({
+          code: 'custom',
+          input: written,
+          path: ['from'],
+          message: `at most "${written.to.text}"`,
+          params: { is: `"${written.from.text}"` },
+        })
+      return { kind: 'range', from: written.from, to: written.to, source: written.source }
+    })
+
+export const REGIONS = ['US', 'CA', 'UK', 'EU', 'AU', 'NZ'] as const
+export const SYSTEMS = ['split-phase', 'single-leg', 'single-phase-230'] as const
+export type System = (typeof SYSTEMS)[number]
+
+/** Colours by name; the letters printed beside them are those of IEC 60757. */
+export const COLOURS = [
+  'black',
+  'brown',
+  'red',
+  'orange',
+  'yellow',
+  'green',
+  'blue',
+  'violet',
+  'grey',
+  'white',
+  'pink',
+  'turquoise',
+  'green-yellow',
+  'bare',
+] as const
+export type Colour = (typeof COLOURS)[number]
+
+/** The letter code of a colour. @source [IEC-60757] table 1 (from memory) */
+export const COLOUR_LETTERS: Readonly<Record<Colour, string>> = {
+  black: 'BK',
+  brown: 'BN',
+  red: 'RD',
+  orange: 'OG',
+  yellow: 'YE',
+  green: 'GN',
+  blue: 'BU',
+  violet: 'VT',
+  grey: 'GY',
+  white: 'WH',
+  pink: 'PK',
+  turquoise: 'TQ',
+  'green-yellow': 'GNYE',
+  bare: '--',
+}

@@ -1,0 +1,88 @@
+import * as z from 'zod'
+import { FUNCTIONS } from '../board/board.ts'
+import { conductorSize } from '../conductor.ts'
+import { COLOURS, id, known, label, quantity } from '../described.ts'
+
+/** A thermistor's curve by its resistance at 25 °C and its beta. */
+export const CURVES = {
+  '10k': { ohmsAt25: 10_000, beta: 3950 },
+  '30k': { ohmsAt25: 30_700, beta: 3994 },
+} as const
+export const curveName = z.enum(['10k', '30k'])
+export type CurveName = z.output<typeof curveName>
+
+const lead = z.strictObject({
+  id,
+  function: z.enum(FUNCTIONS),
+  size: conductorSize,
+  colour: z.enum(COLOURS),
+})
+
+/** What draws current between two leads: a winding, an element, an input. */
+const circuit = z.strictObject({
+  id,
+  /** Two lead ids. */
+  across: z.tuple([id, id]),
+  amps: known('A').optional(),
+  power: known('W').optional(),
+  powerFactor: z.number().min(0.05).max(1).default(1),
+})
+
+const strap = z.strictObject({
+  volts: quantity('V'),
+  /** Amps of each circuit in this position, by circuit id. */
+  amps: z.record(id, known('A')),
+})
+
+/** A plug already on the load: pins by the lead's id. */
+const plug = z.strictObject({ shape: label, pins: z.record(z.string().max(8), id) })
+
+const common = {
+  id,
+  label,
+  leads: z.array(lead).min(2),
+  plug: plug.optional(),
+  condition: label.optional(),
+  /** Plate frequency, where it is printed. */
+  frequency: quantity('Hz').optional(),
+}
+
+const powered = {
+  ...common,
+  volts: quantity('V').optional(),
+  circuits: z.array(circuit).min(1),
+  /** A dual-voltage load: what each strap position means, and the one found. */
+  straps: z
+    .strictObject({ found: id, positions: z.record(id, strap) })
+    .optional(),
+}
+
+/** Which circuits, when they run, push water through the heater. */
+const movesWater = { movesWaterThroughHeater: z.array(id).default([]) }
+
+export const load = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('pump'), ...powered, ...movesWater }),
+  z.strictObject({ kind: z.literal('circulation-pump'), ...powered, ...movesWater }),
+  z.strictObject({ kind: z.literal('heater'), ...powered }),
+  z.strictObject({ kind: z.literal('ozonator'), ...powered }),
+  z.strictObject({ kind: z.literal('blower'), ...powered }),
+  z.strictObject({ kind: z.literal('light'), ...powered }),
+  z.strictObject({ kind: z.literal('keypad'), ...powered }),
+  z.strictObject({
+    kind: z.literal('probe'),
+    ...common,
+    curve: curveName,
+    /** Where it sits: the water of the tub, or the heater tube's inlet or outlet end. */
+    place: z.enum(['water', 'heater-inlet', 'heater-outlet']),
+  }),
+])
+export type Load = z.output<typeof load>
+export type LoadKind = Load['kind']
+export type PoweredLoad = Exclude<Load, { kind: 'probe' }>
+export type Probe = Extract<Load, { kind: 'probe' }>
+export type Circuit = PoweredLoad['circuits'][number]
+export type Lead = Load['leads'][number]
+
+export const isPowered = (each: Load): each is PoweredLoad => each.kind !== 'probe'
+export const isMotor = (each: Load): boolean =>
+  each.kind === 'pump' || each.kind === 'circulation-pump' || each.kind === 'blower'

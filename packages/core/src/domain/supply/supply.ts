@@ -1,0 +1,54 @@
+import * as z from 'zod'
+import { board, FEED_FUNCTIONS, node } from '../board/board.ts'
+import { conductorSize } from '../conductor.ts'
+import { COLOURS, SYSTEMS, id, known, label, quantity } from '../described.ts'
+
+/** A breaker, disconnect or cord plug between the panel and the tub, described as a board. */
+export const supplyDevice = z.strictObject({
+  schema: z.literal('supply-device/1'),
+  id,
+  label,
+  note: z.string().max(400).optional(),
+  board,
+  /** The nodes that the incoming supply is joined to, by what arrives there. */
+  fedAt: z.partialRecord(z.enum(FEED_FUNCTIONS), node),
+  /** Leads of the device itself that the installer lands, such as a breaker's white tail. */
+  tails: z.array(z.strictObject({ id, node, colour: z.enum(COLOURS), lands: id })).default([]),
+})
+export type SupplyDevice = z.output<typeof supplyDevice>
+
+const cableConductor = z.strictObject({
+  id,
+  function: z.enum(FEED_FUNCTIONS),
+  size: conductorSize,
+  colour: z.enum(COLOURS),
+  /** The terminal found at the end nearer the panel. */
+  from: id,
+  /** The terminal found at the end nearer the tub; absent where that end is for the box. */
+  to: id.optional(),
+})
+
+export const cable = z.strictObject({
+  id,
+  label,
+  /** A device of this supply. */
+  from: id,
+  /** A later device of this supply, or `box`. */
+  to: id,
+  length: quantity('m'),
+  /** A moulded end cannot be re-landed. */
+  moulded: z.boolean().default(false),
+  conductors: z.array(cableConductor).min(2),
+})
+export type Cable = z.output<typeof cable>
+
+export const supply = z.strictObject({
+  system: z.enum(SYSTEMS),
+  frequency: quantity('Hz'),
+  breaker: known('A'),
+  /** Of one line conductor, from the transformer to the first device. */
+  sourceImpedance: quantity('Ω').optional(),
+  devices: z.array(z.strictObject({ id, device: id, label: label.optional() })).min(1),
+  cables: z.array(cable).min(1),
+})
+export type Supply = z.output<typeof supply>
