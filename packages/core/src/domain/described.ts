@@ -59,6 +59,7 @@ export const known = <U extends Unit>(unit: U) =>
     })
 
 export const REGIONS = ['US', 'CA', 'UK', 'EU', 'AU', 'NZ'] as const
+export type Region = (typeof REGIONS)[number]
 export const SYSTEMS = ['split-phase', 'single-leg', 'single-phase-230'] as const
 export type System = (typeof SYSTEMS)[number]
 

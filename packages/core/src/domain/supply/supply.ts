@@ -12,6 +12,8 @@ export const supplyDevice = z.strictObject({
   board,
   /** The nodes that the incoming supply is joined to, by what arrives there. */
   fedAt: z.partialRecord(z.enum(FEED_FUNCTIONS), node),
+  /** Where the conductors towards the tub belong, by what they carry. */
+  lands: z.partialRecord(z.enum(FEED_FUNCTIONS), id).default({}),
   /** Leads of the device itself that the installer lands, such as a breaker's white tail. */
   tails: z.array(z.strictObject({ id, node, colour: z.enum(COLOURS), lands: id })).default([]),
 })

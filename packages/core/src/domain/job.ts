@@ -1,0 +1,151 @@
+import type { ConductorSize } from './conductor.ts'
+import type { Colour, Region } from './described.ts'
+import type { Board, FeedFunction, LeadFunction, Terminal } from './board/board.ts'
+import type { ControlBox, Place } from './box/control-box.ts'
+import type { Landing } from './landing/landing.ts'
+import type { Load } from './load/load.ts'
+import type { Supply, SupplyDevice } from './supply/supply.ts'
+import { invariant } from '../base/invariant.ts'
+
+/** What stays at the tub: its supply and its loads. A survey is one. */
+export interface Tub {
+  readonly id: string
+  readonly region: Region
+  readonly supply: Supply
+  readonly loads: readonly Load[]
+}
+
+/** One tub with one control box: everything that a landing can join. */
+export interface Job {
+  readonly tub: Tub
+  readonly box: ControlBox
+  /** Of each supply device in the tub, by its id there. */
+  readonly devices: ReadonlyMap<string, SupplyDevice>
+  /** Loads of the tub, then what the box supplies. */
+  readonly loads: readonly Load[]
+  readonly ends: readonly End[]
+}
+
+export type Catalogue = ReadonlyMap<string, SupplyDevice>
+
+/** A conductor end that somebody lands, on one board. */
+export interface End {
+  readonly id: string
+  readonly of: 'lead' | 'cable' | 'tail'
+  /** The board it can land on: `box`, or a device of the tub. */
+  readonly board: string
+  readonly function: LeadFunction | FeedFunction
+  readonly size: ConductorSize
+  readonly colour: Colour
+  /** The load of a lead, the cable of a conductor, the device of a tail. */
+  readonly owner: string
+  /** The lead, conductor or tail within its owner. */
+  readonly part: string
+  /** Where it is found; absent where the plan decides. */
+  readonly found?: string
+  readonly moulded: boolean
+}
+
+export const BOX = 'box'
+
+/** Loads of the job: the tub's, and what comes with the box unless the tub keeps its own. */
+export function loadsOf(tub: Tub, box: ControlBox): readonly Load[] {
+  const kept = box.supplied.filter(
+    supplied => !tub.loads.some(own => own.id === supplied.id || isSameThing(own, supplied)),
+  )
+  return [...tub.loads, ...kept]
+}
+
+const isSameThing = (own: Load, supplied: Load): boolean =>
+  own.kind === supplied.kind &&
+  (own.kind !== 'probe' || supplied.kind !== 'probe' || own.place === supplied.place)
+
+const leadEnds = (load: Load): readonly End[] =>
+  load.leads.map(lead => ({
+    id: `${load.id}.${lead.id}`,
+    of: 'lead',
+    board: BOX,
+    function: lead.function,
+    size: lead.size,
+    colour: lead.colour,
+    owner: load.id,
+    part: lead.id,
+    moulded: false,
+  }))
+
+function cableEnds(tub: Tub): readonly End[] {
+  return tub.supply.cables.flatMap(cable =>
+    cable.conductors.flatMap(conductor => {
+      const end = (board: string, found: string | undefined): End => ({
+        id: `${cable.id}.${conductor.id}@${board}`,
+        of: 'cable',
+        board,
+        function: conductor.function,
+        size: conductor.size,
+        colour: conductor.colour,
+        owner: cable.id,
+        part: conductor.id,
+        moulded: cable.moulded && board !== BOX,
+        ...(found === undefined ? {} : { found: `${board}.${found}` }),
+      })
+      return [end(cable.from, conductor.from), end(cable.to, conductor.to)]
+    }),
+  )
+}
+
+const TAIL_SIZE: ConductorSize = { mm2: 8.37, text: '8 AWG' }
+
+const tailEnds = (devices: Job['devices']): readonly End[] =>
+  [...devices].flatMap(([id, device]) =>
+    device.tails.map(tail => ({
+      id: `${id}.${tail.id}`,
+      of: 'tail' as const,
+      board: id,
+      function: 'neutral' as const,
+      size: TAIL_SIZE,
+      colour: tail.colour,
+      owner: id,
+      part: tail.id,
+      moulded: false,
+      found: `${id}.${tail.lands}`,
+    })),
+  )
+
+/** Joins a tub, a box and the descriptions of the supply devices that the survey names. */
+export function jobOf(tub: Tub, box: ControlBox, catalogue: Catalogue): Job {
+  const devices = new Map(
+    tub.supply.devices.map(each => {
+      const device = catalogue.get(each.device)
+      invariant(device !== undefined, `no supply device ${each.device}: check the survey first`)
+      return [each.id, device] as const
+    }),
+  )
+  const loads = loadsOf(tub, box)
+  const ends = [...cableEnds(tub), ...tailEnds(devices), ...loads.flatMap(leadEnds)]
+  return { tub, box, devices, loads, ends }
+}
+
+/** The boards of a job by name, the box among them. */
+export const boardOf = (job: Job, name: string): Board | undefined =>
+  name === BOX ? job.box.board : job.devices.get(name)?.board
+
+/** The terminal a landing names, or undefined for an end that is off or a name unknown. */
+export function findTerminal(job: Job, name: string): Terminal | undefined {
+  const dot = name.indexOf('.')
+  if (dot < 0) return undefined
+  return boardOf(job, name.slice(0, dot))?.terminals.find(each => each.id === name.slice(dot + 1))
+}
+
+/** The place whose terminals most ends of a load land on; undefined when none of them does. */
+export function placeOf(job: Job, landing: Landing, load: Load): Place | undefined {
+  const on = new Set(
+    load.leads.map(lead => landing.ends[`${load.id}.${lead.id}`] ?? '').filter(Boolean),
+  )
+  let best: Place | undefined
+  let most = 0
+  for (const place of job.box.places) {
+    const count = Object.values(place.lands).filter(id => on.has(`${BOX}.${id}`)).length
+    if (count > most) [best, most] = [place, count]
+  }
+  return best
+}

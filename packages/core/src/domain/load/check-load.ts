@@ -1,0 +1,64 @@
+import type { Diagnostic } from '../../base/diagnostic.ts'
+import { idsOf, named, unique } from '../names.ts'
+import type { Load, PoweredLoad } from './load.ts'
+import { isPowered } from './load.ts'
+
+type Path = Diagnostic['path']
+
+function checkCircuits(load: PoweredLoad, path: Path): readonly Diagnostic[] {
+  const leads = idsOf(load.leads)
+  return load.circuits.flatMap((circuit, index) => {
+    const at = [...path, 'circuits', index]
+    const across = circuit.across.flatMap((id, side) =>
+      named([...at, 'across', side], id, leads, 'a lead of this load'),
+    )
+    const strapped = Object.values(load.straps?.positions ?? {}).some(each => circuit.id in each.amps)
+    const given = [circuit.amps, circuit.power].filter(each => each !== undefined).length
+    const draw: Diagnostic[] =
+      given === 1 || (given === 0 && strapped)
+        ? []
+        : [
+            {
+              code: given === 0 ? 'missing-key' : 'contradiction',
+              path: at,
+              is: given === 0 ? 'neither amps nor power' : 'amps and power both',
+              may: 'amps, or power; what is not known: { unknown: not visible }',
+            },
+          ]
+    return [...across, ...draw]
+  })
+}
+
+function checkVolts(load: PoweredLoad, path: Path): readonly Diagnostic[] {
+  const positions = Object.keys(load.straps?.positions ?? {})
+  if (load.straps) return named([...path, 'straps', 'found'], load.straps.found, positions, 'a strap position')
+  return load.volts
+    ? []
+    : [{ code: 'missing-key', path: [...path, 'volts'], is: 'missing', may: 'volts, such as "240 V"' }]
+}
+
+function checkPowered(load: PoweredLoad, path: Path): readonly Diagnostic[] {
+  const moves =
+    'movesWaterThroughHeater' in load
+      ? load.movesWaterThroughHeater.flatMap((id, index) =>
+          named([...path, 'movesWaterThroughHeater', index], id, idsOf(load.circuits), 'a circuit'),
+        )
+      : []
+  return [...checkCircuits(load, path), ...checkVolts(load, path), ...moves]
+}
+
+/** What a schema cannot say of the loads of a tub or a carton. */
+export const checkLoads = (loads: readonly Load[], path: Path): readonly Diagnostic[] => [
+  ...unique(path, idsOf(loads)),
+  ...loads.flatMap((load, index) => {
+    const at = [...path, index]
+    const pins = Object.entries(load.plug?.pins ?? {}).flatMap(([pin, id]) =>
+      named([...at, 'plug', 'pins', pin], id, idsOf(load.leads), 'a lead of this load'),
+    )
+    return [
+      ...unique([...at, 'leads'], idsOf(load.leads)),
+      ...pins,
+      ...(isPowered(load) ? checkPowered(load, at) : []),
+    ]
+  }),
+]

@@ -1,0 +1,99 @@
+import type { Complex } from '../../base/complex.ts'
+import { ZERO, add, magnitude } from '../../base/complex.ts'
+import { atLeast } from '../../base/compare.ts'
+import { boundsOf } from '../../base/known.ts'
+import type { Part } from '../board/board.ts'
+import { LIMITS } from './limits.ts'
+import type { Circumstance, Plant, PlantPart, Solved } from './plant.ts'
+import { solveState } from './plant.ts'
+import type { State } from './states.ts'
+import { boardNode, partElement } from './wire.ts'
+
+type GroundFault = Extract<Part, { kind: 'ground-fault' }>
+
+/** A protection that clears a state, cleanly and certainly. */
+export interface Trip {
+  readonly part: string
+  readonly kind: 'overcurrent' | 'ground-fault'
+  /** What made it trip [A], and its rating or upper trip bound [A]. */
+  readonly amps: number
+  readonly rated: number
+}
+
+/** One state as it would be found once the protections have done what they certainly do. */
+export interface Observation {
+  readonly state: State
+  readonly solved: Solved
+  /** What clears the whole state, as first solved; the state is then dead. */
+  readonly trip: Trip | undefined
+  /** Fuses that blow, in order; `solved` has them open. */
+  readonly blown: readonly Trip[]
+}
+
+/** The rating of a fuse or a pole [A]; the surveyed breaker where the pole names none. */
+export function ratedOf(plant: Plant, part: Part): number | undefined {
+  if (part.kind === 'fuse') return part.rated.si
+  if (part.kind !== 'pole') return undefined
+  return part.rated?.si ?? boundsOf(plant.job.tub.supply.breaker)?.to
+}
+
+/** The sum that a ground-fault device watches [A]. */
+export function groundFaultSum(solved: Solved, board: string, part: GroundFault): Complex {
+  return part.sums.reduce((sum, id) => add(sum, solved.current(partElement(board, id))), ZERO)
+}
+
+/** Whether the device's own electronics have the volts they need; true where it needs none. */
+export function isAwake(solved: Solved, board: string, part: GroundFault): boolean {
+  if (!part.poweredFrom) return true
+  const [a, b] = part.poweredFrom
+  return solved.across(boardNode(board, a), boardNode(board, b)) >= LIMITS.awakeVolts
+}
+
+function overcurrents(plant: Plant, solved: Solved, kind: 'fuse' | 'pole'): readonly Trip[] {
+  return plant.parts.flatMap(({ part, element, name }) => {
+    if (part.kind !== kind) return []
+    const rated = ratedOf(plant, part)
+    const amps = solved.amps(element)
+    return rated !== undefined && atLeast(amps, LIMITS.certainTrip * rated)
+      ? [{ part: name, kind: 'overcurrent' as const, amps, rated }]
+      : []
+  })
+}
+
+function groundFaultTrip(solved: Solved, { board, part, name }: PlantPart): Trip | undefined {
+  if (part.kind !== 'ground-fault' || !isAwake(solved, board, part)) return undefined
+  const amps = magnitude(groundFaultSum(solved, board, part))
+  return atLeast(amps, part.trip.to.si)
+    ? { part: name, kind: 'ground-fault', amps, rated: part.trip.to.si }
+    : undefined
+}
+
+function tripOf(plant: Plant, solved: Solved): Trip | undefined {
+  const poles = overcurrents(plant, solved, 'pole')
+  if (poles[0]) return poles.reduce((a, b) => (b.amps > a.amps ? b : a))
+  for (const each of plant.parts) {
+    const trip = groundFaultTrip(solved, each)
+    if (trip) return trip
+  }
+  return undefined
+}
+
+/**
+ * Solves a state and lets every protection act that certainly would.
+ *
+ * A fuse opens its own branch and the rest is solved again, until nothing more blows; then a
+ * breaker or ground-fault device clears the state.
+ */
+export function observe(plant: Plant, state: State, circumstance: Circumstance = {}): Observation {
+  const open = new Set(circumstance.open)
+  const blown: Trip[] = []
+  for (;;) {
+    const solved = solveState(plant, state, { ...circumstance, open })
+    const fuses = overcurrents(plant, solved, 'fuse')
+    if (fuses.length === 0) return { state, solved, trip: tripOf(plant, solved), blown }
+    for (const fuse of fuses) {
+      blown.push(fuse)
+      open.add(`part:${fuse.part}`)
+    }
+  }
+}

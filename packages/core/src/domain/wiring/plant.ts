@@ -1,0 +1,255 @@
+import type { Complex } from '../../base/complex.ts'
+import { magnitude } from '../../base/complex.ts'
+import type { Outcome } from '../../base/outcome.ts'
+import { fail, ok } from '../../base/outcome.ts'
+import type { CompiledNetwork, StructureFailure } from '../../engines/circuit/compile-network.ts'
+import { compileNetwork } from '../../engines/circuit/compile-network.ts'
+import type { NodeId } from '../../engines/circuit/network.ts'
+import { nodesOf } from '../../engines/circuit/network.ts'
+import type { Solution } from '../../engines/circuit/solve-network.ts'
+import { solveNetwork } from '../../engines/circuit/solve-network.ts'
+import type { Part, Terminal } from '../board/board.ts'
+import type { End, Job } from '../job.ts'
+import { BOX, boardOf, findTerminal } from '../job.ts'
+import type { Landing } from '../landing/landing.ts'
+import type { Circuit, PoweredLoad } from '../load/load.ts'
+import { isMotor, isPowered } from '../load/load.ts'
+import type { Draw } from './draw.ts'
+import { drawOf } from './draw.ts'
+import type { State } from './states.ts'
+import type { WireOptions, Wiring } from './wire.ts'
+import {
+  boardNode,
+  circuitElement,
+  elementOfEnd,
+  jumperElement,
+  leadNode,
+  partElement,
+  wire,
+} from './wire.ts'
+
+/** A landing compiled once: states change contacts only. */
+export interface Plant {
+  readonly job: Job
+  readonly landing: Landing
+  readonly wiring: Wiring
+  readonly compiled: CompiledNetwork
+  readonly circuits: readonly PlantCircuit[]
+  readonly parts: readonly PlantPart[]
+  readonly jumpers: readonly PlantJumper[]
+  readonly terminals: readonly PlantTerminal[]
+  /** Contacts closed whatever is commanded: poles, switches, fuses. */
+  readonly alwaysClosed: readonly string[]
+  /** The limit contacts of the box. */
+  readonly limitContacts: readonly string[]
+  /** Nodes of the network; one that nothing feeds is not among them and has no volts. */
+  readonly nodes: ReadonlySet<NodeId>
+  /** Elements of the network; a part that nothing feeds has none. */
+  readonly elements: ReadonlySet<string>
+  /** Contacts that each command closes. */
+  readonly closedBy: ReadonlyMap<string, readonly string[]>
+}
+
+export interface PlantCircuit {
+  readonly load: PoweredLoad
+  readonly circuit: Circuit
+  readonly name: string
+  readonly element: string
+  readonly draw: Draw
+  readonly a: NodeId
+  readonly b: NodeId
+  readonly isMotor: boolean
+  readonly movesWater: boolean
+}
+
+export interface PlantPart {
+  readonly board: string
+  readonly part: Part
+  readonly name: string
+  readonly element: string
+}
+
+export interface PlantJumper {
+  readonly name: string
+  readonly element: string
+  readonly label: string
+  readonly rated: number
+}
+
+export interface PlantTerminal {
+  readonly name: string
+  readonly terminal: Terminal
+  readonly node: NodeId
+  /** The conductor elements of the ends that land on it. */
+  readonly elements: readonly string[]
+  readonly ends: readonly End[]
+}
+
+function circuitsOf(job: Job, landing: Landing): readonly PlantCircuit[] {
+  return job.loads.filter(isPowered).flatMap(load =>
+    load.circuits.map(circuit => ({
+      load,
+      circuit,
+      name: `${load.id}.${circuit.id}`,
+      element: circuitElement(load.id, circuit.id),
+      draw: drawOf(job, landing, load, circuit),
+      a: leadNode(load.id, circuit.across[0]),
+      b: leadNode(load.id, circuit.across[1]),
+      isMotor: isMotor(load),
+      movesWater:
+        'movesWaterThroughHeater' in load && load.movesWaterThroughHeater.includes(circuit.id),
+    })),
+  )
+}
+
+const boardNames = (job: Job): readonly string[] => [...job.devices.keys(), BOX]
+
+const partsOf = (job: Job): readonly PlantPart[] =>
+  boardNames(job).flatMap(board =>
+    (boardOf(job, board)?.parts ?? []).map(part => ({
+      board,
+      part,
+      name: `${board}.${part.id}`,
+      element: partElement(board, part.id),
+    })),
+  )
+
+const jumpersOf = (job: Job, landing: Landing): readonly PlantJumper[] =>
+  boardNames(job).flatMap(board =>
+    (boardOf(job, board)?.jumpers ?? []).flatMap(jumper => {
+      const at = landing.jumpers[jumper.id] ?? jumper.factory
+      const position = jumper.positions.find(each => each.id === at)
+      return (position?.joins ?? []).map((_, index) => ({
+        name: `${board}.${jumper.id}`,
+        element: jumperElement(board, jumper.id, index),
+        label: jumper.label,
+        rated: jumper.rated.si,
+      }))
+    }),
+  )
+
+function terminalsOf(job: Job, landing: Landing): readonly PlantTerminal[] {
+  const landed = new Map<string, End[]>()
+  for (const end of job.ends) {
+    const at = landing.ends[end.id]
+    if (at === undefined || !findTerminal(job, at)) continue
+    landed.set(at, [...(landed.get(at) ?? []), end])
+  }
+  return boardNames(job).flatMap(board =>
+    (boardOf(job, board)?.terminals ?? []).map(terminal => {
+      const ends = landed.get(`${board}.${terminal.id}`) ?? []
+      return {
+        name: `${board}.${terminal.id}`,
+        terminal,
+        node: boardNode(board, terminal.node),
+        elements: ends.map(elementOfEnd),
+        ends,
+      }
+    }),
+  )
+}
+
+const isHeldClosed = (part: Part): boolean =>
+  part.kind === 'pole' || part.kind === 'switch' || part.kind === 'fuse'
+
+/** Compiles the landing; fails only where the network itself has no meaning. */
+export function plantOf(
+  job: Job,
+  landing: Landing,
+  options: WireOptions = {},
+): Outcome<Plant, StructureFailure> {
+  const wiring = wire(job, landing, options)
+  const compiled = compileNetwork(wiring.network)
+  if (!compiled.ok) return fail(compiled.failure)
+  const parts = partsOf(job)
+  const contactOf = new Map(
+    job.box.commands.map(command => [
+      command.id,
+      command.closes.map(id => partElement(BOX, id)),
+    ]),
+  )
+  return ok({
+    job,
+    landing,
+    wiring,
+    compiled: compiled.value,
+    circuits: circuitsOf(job, landing),
+    parts,
+    jumpers: jumpersOf(job, landing),
+    terminals: terminalsOf(job, landing),
+    alwaysClosed: parts.filter(each => isHeldClosed(each.part)).map(each => each.element),
+    limitContacts: parts
+      .filter(each => each.part.kind === 'contact' && each.part.role === 'limit')
+      .map(each => each.element),
+    nodes: new Set(nodesOf(wiring.network)),
+    elements: new Set(wiring.network.elements.map(each => each.id)),
+    closedBy: contactOf,
+  })
+}
+
+/** What is out of the ordinary in one solve. */
+export interface Circumstance {
+  readonly limitOpen?: boolean
+  /** Elements held open: blown fuses, tripped devices. */
+  readonly open?: ReadonlySet<string>
+}
+
+/** The contacts closed in a state. */
+export function closedIn(
+  plant: Plant,
+  state: State,
+  circumstance: Circumstance = {},
+): ReadonlySet<string> {
+  const closed = new Set(plant.alwaysClosed)
+  if (circumstance.limitOpen !== true) for (const each of plant.limitContacts) closed.add(each)
+  for (const command of state.commands)
+    for (const each of plant.closedBy.get(command) ?? []) closed.add(each)
+  if (circumstance.limitOpen === true) for (const each of plant.limitContacts) closed.delete(each)
+  for (const each of circumstance.open ?? []) closed.delete(each)
+  return closed
+}
+
+/** A solved state, by the names of the job. Amps and volts at nominal supply, RMS. */
+export interface Solved {
+  readonly solution: Solution
+  /** Volts from a node to the reference [V]; 0 for a part that nothing feeds. */
+  volts(node: NodeId): Complex
+  /** |volts| from a node to the reference [V]. */
+  potential(node: NodeId): number
+  /** |volts| between two nodes [V]. */
+  across(a: NodeId, b: NodeId): number
+  /** Current into the first end of an element [A]; 0 for one that was left out. */
+  current(element: string): Complex
+  /** Its magnitude [A]. */
+  amps(element: string): number
+  /** |current| in the secondary of a transformer [A]. */
+  secondaryAmps(element: string): number
+}
+
+const NOTHING: Complex = { re: 0, im: 0 }
+
+/** Solves one state of a plant. */
+export function solveState(
+  plant: Plant,
+  state: State,
+  circumstance: Circumstance = {},
+): Solved {
+  const solution = solveNetwork(plant.compiled, closedIn(plant, state, circumstance))
+  const volts = (node: NodeId): Complex =>
+    plant.nodes.has(node) ? solution.volts(node) : NOTHING
+  const current = (element: string): Complex =>
+    plant.elements.has(element) ? solution.current(element) : NOTHING
+  return {
+    solution,
+    volts,
+    potential: node => magnitude(volts(node)),
+    across(a, b) {
+      const [va, vb] = [volts(a), volts(b)]
+      return magnitude({ re: va.re - vb.re, im: va.im - vb.im })
+    },
+    current,
+    amps: element => magnitude(current(element)),
+    secondaryAmps: element =>
+      plant.elements.has(element) ? magnitude(solution.secondaryCurrent(element)) : 0,
+  }
+}

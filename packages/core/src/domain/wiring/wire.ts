@@ -1,0 +1,331 @@
+import type { Complex } from '../../base/complex.ts'
+import { complex } from '../../base/complex.ts'
+import type { Element, Network, NodeId, Pair } from '../../engines/circuit/network.ts'
+import type { Board, Jumper, Part } from '../board/board.ts'
+import { conductorResistance } from '../conductor.ts'
+import type { End, Job } from '../job.ts'
+import { BOX, boardOf, findTerminal } from '../job.ts'
+import type { Landing } from '../landing/landing.ts'
+import { CURVES, isPowered } from '../load/load.ts'
+import { drawOf, impedanceOf } from './draw.ts'
+import { FIGURES, LEG_VOLTS } from './figures.ts'
+
+/** The node of the source's star point: every potential is counted from it. */
+export const REFERENCE = 'earth'
+
+export interface WireOptions {
+  /** Where each uncertain draw lies between its least (0) and its greatest (1). */
+  readonly share?: number
+  /** Loose ends that a person touches through 2 kΩ. */
+  readonly touch?: readonly string[]
+}
+
+/** A landing as a network, and the way back from nodes and elements to names. */
+export interface Wiring {
+  readonly network: Network
+  /** All elements, those that nothing feeds included. */
+  readonly all: readonly Element[]
+  /** Nodes that no path joins to the reference: they carry nothing. */
+  readonly dead: ReadonlySet<NodeId>
+}
+
+export const boardNode = (board: string, node: string): NodeId => `${board}:${node}`
+export const leadNode = (load: string, lead: string): NodeId => `${load}/${lead}`
+const tailNode = (device: string, node: string): NodeId => boardNode(device, node)
+
+/** The node an end is on: its terminal's, or its own where it is off. */
+export function endNode(job: Job, landing: Landing, end: End): NodeId {
+  const target = landing.ends[end.id]
+  const terminal = target === undefined ? undefined : findTerminal(job, target)
+  if (terminal && target !== undefined)
+    return boardNode(target.slice(0, target.indexOf('.')), terminal.node)
+  return `off/${end.id}`
+}
+
+const impedance = (id: string, between: Pair, ohms: Complex): Element => ({
+  kind: 'impedance',
+  id,
+  between,
+  ohms,
+})
+const resistance = (id: string, a: NodeId, b: NodeId, ohms: number): Element =>
+  impedance(id, [a, b], complex(ohms))
+const contact = (id: string, between: Pair, closed: boolean): Element => ({
+  kind: 'contact',
+  id,
+  between,
+  closedOhms: FIGURES.closedOhms,
+  openOhms: FIGURES.openOhms,
+  closed,
+})
+
+function sourceElements(job: Job): readonly Element[] {
+  const { supply } = job.tub
+  const first = supply.devices[0]
+  const device = first && job.devices.get(first.id)
+  if (!first || !device) return []
+  const ohms = complex(supply.sourceImpedance?.si ?? FIGURES.sourceOhms)
+  const leg = LEG_VOLTS[supply.system]
+  const at = (name: string | undefined) => (name === undefined ? [] : [boardNode(first.id, name)])
+  const source = (id: string, emf: number) => (node: NodeId): Element => ({
+    kind: 'source',
+    id,
+    between: [node, REFERENCE],
+    volts: complex(emf),
+    ohms,
+  })
+  return [
+    ...at(device.fedAt.leg1).map(source('source:leg1', leg)),
+    ...(supply.system === 'split-phase'
+      ? at(device.fedAt.leg2).map(source('source:leg2', -leg))
+      : []),
+    ...at(device.fedAt.neutral).map(node => impedance('source:neutral', [REFERENCE, node], ohms)),
+    ...at(device.fedAt.earth).map(node => impedance('source:earth', [REFERENCE, node], ohms)),
+  ]
+}
+
+/** The name of a part or jumper in the network. */
+export const partElement = (board: string, part: string): string => `part:${board}.${part}`
+export const jumperElement = (board: string, jumper: string, index: number): string =>
+  `jumper:${board}.${jumper}.${index}`
+
+function partElements(board: string, part: Part): readonly Element[] {
+  const on = ([a, b]: readonly [string, string]): Pair => [boardNode(board, a), boardNode(board, b)]
+  const id = partElement(board, part.id)
+  switch (part.kind) {
+    case 'fuse':
+    case 'pole':
+    case 'switch':
+      return [contact(id, on(part.across), true)]
+    case 'contact':
+      return [contact(id, on(part.across), part.role === 'limit')]
+    case 'electronics':
+      return [impedance(id, on(part.across), complex(part.volts.si ** 2 / part.power.si))]
+    case 'ground-fault':
+      return part.poweredFrom
+        ? [impedance(id, on(part.poweredFrom), complex(FIGURES.groundFaultElectronicsOhms))]
+        : []
+    case 'transformer': {
+      const { primary, secondary } = part.volts
+      return [
+        {
+          kind: 'transformer',
+          id,
+          primary: on(part.primary),
+          secondary: on(part.secondary),
+          ratio: primary.si / secondary.si,
+          seriesOhms: complex((FIGURES.transformerSeries * secondary.si ** 2) / part.rated.si),
+          magnetisingOhms: complex(
+            0,
+            primary.si ** 2 / (FIGURES.transformerMagnetising * part.rated.si),
+          ),
+        },
+      ]
+    }
+  }
+}
+
+function jumperElements(board: string, jumper: Jumper, position: string): readonly Element[] {
+  const joins = jumper.positions.find(each => each.id === position)?.joins ?? []
+  return joins.map(([a, b], index) =>
+    resistance(
+      jumperElement(board, jumper.id, index),
+      boardNode(board, a),
+      boardNode(board, b),
+      FIGURES.jumperOhms,
+    ),
+  )
+}
+
+const nodesOfPart = (part: Part): readonly string[] => {
+  switch (part.kind) {
+    case 'ground-fault':
+      return part.poweredFrom ?? []
+    case 'transformer':
+      return part.primary
+    default:
+      return part.across
+  }
+}
+
+/** Nodes of low voltage: secondaries, and what parts join to them. */
+function lowVoltageNodes(board: Board): ReadonlySet<string> {
+  const low = new Set<string>(
+    board.terminals
+      .filter(each => each.class === 'low-voltage' || each.class === 'sensor')
+      .map(each => each.node),
+  )
+  for (const part of board.parts)
+    if (part.kind === 'transformer') for (const node of part.secondary) low.add(node)
+  for (let grew = true; grew; ) {
+    grew = false
+    for (const part of board.parts) {
+      if (part.kind === 'transformer') continue
+      const nodes = nodesOfPart(part)
+      if (nodes.some(each => low.has(each)) && nodes.some(each => !low.has(each))) {
+        for (const node of nodes) low.add(node)
+        grew = true
+      }
+    }
+  }
+  return low
+}
+
+function boardInsulation(name: string, board: Board): readonly Element[] {
+  const low = lowVoltageNodes(board)
+  const mains = new Set([
+    ...board.terminals.filter(each => each.class === 'mains').map(each => each.node),
+    ...board.parts.flatMap(nodesOfPart).filter(each => !low.has(each)),
+  ])
+  mains.delete(board.earth)
+  const earth = boardNode(name, board.earth)
+  const each = (node: string, ohms: number) =>
+    resistance(`insulation:${name}.${node}`, boardNode(name, node), earth, ohms)
+  const secondaries = board.parts.flatMap(part =>
+    part.kind === 'transformer' ? [part.secondary[1]] : [],
+  )
+  return [
+    ...[...mains].map(node => each(node, FIGURES.boardInsulationOhms)),
+    ...[...new Set(secondaries)].map(node => each(node, FIGURES.lowVoltageInsulationOhms)),
+  ]
+}
+
+function boardElements(job: Job, name: string, landing: Landing): readonly Element[] {
+  const board = boardOf(job, name)
+  if (!board) return []
+  return [
+    ...board.parts.flatMap(part => partElements(name, part)),
+    ...board.jumpers.flatMap(jumper =>
+      jumperElements(name, jumper, landing.jumpers[jumper.id] ?? jumper.factory),
+    ),
+    ...boardInsulation(name, board),
+  ]
+}
+
+const conductorElement = (end: End): string => `${end.of}:${end.id}`
+
+/** The name of the element that a conductor end belongs to. */
+export const elementOfEnd = (end: End): string =>
+  end.of === 'cable' ? `cable:${end.owner}.${end.part}` : conductorElement(end)
+
+function conductorElements(job: Job, landing: Landing): readonly Element[] {
+  const elements: Element[] = []
+  const byId = new Map(job.ends.map(end => [end.id, end] as const))
+  const at = (id: string): NodeId => {
+    const end = byId.get(id)
+    return end ? endNode(job, landing, end) : `off/${id}`
+  }
+  for (const cable of job.tub.supply.cables)
+    for (const { id, size } of cable.conductors) {
+      const name = `${cable.id}.${id}`
+      const ohms = conductorResistance(size, cable.length.si)
+      elements.push(
+        resistance(`cable:${name}`, at(`${name}@${cable.from}`), at(`${name}@${cable.to}`), ohms),
+      )
+    }
+  for (const end of job.ends) {
+    if (end.of === 'cable') continue
+    const tail = job.devices.get(end.owner)?.tails.find(each => each.id === end.part)
+    const inner = tail ? tailNode(end.owner, tail.node) : leadNode(end.owner, end.part)
+    const length = tail ? FIGURES.tailLength : FIGURES.leadLength
+    const ohms = conductorResistance(end.size, length)
+    elements.push(resistance(conductorElement(end), inner, at(end.id), ohms))
+  }
+  return elements
+}
+
+export const circuitElement = (load: string, circuit: string): string =>
+  `circuit:${load}.${circuit}`
+
+function loadElements(job: Job, landing: Landing, share: number): readonly Element[] {
+  return job.loads.flatMap(load => {
+    const at = (lead: string) => leadNode(load.id, lead)
+    if (!isPowered(load)) {
+      const [a, b] = load.leads
+      const ohms = CURVES[load.curve].ohmsAt25
+      return a && b ? [resistance(circuitElement(load.id, 'probe'), at(a.id), at(b.id), ohms)] : []
+    }
+    const earth = load.leads.find(each => each.function === 'earth')
+    return [
+      ...load.circuits.map(circuit => {
+        const draw = drawOf(job, landing, load, circuit)
+        const amps = draw.from + share * (draw.to - draw.from)
+        const between: Pair = [at(circuit.across[0]), at(circuit.across[1])]
+        return impedance(circuitElement(load.id, circuit.id), between, impedanceOf(draw, amps))
+      }),
+      ...(earth
+        ? load.leads
+            .filter(each => each !== earth)
+            .map(each =>
+              resistance(
+                `insulation:${load.id}.${each.id}`,
+                at(each.id),
+                at(earth.id),
+                FIGURES.loadInsulationOhms,
+              ),
+            )
+        : []),
+    ]
+  })
+}
+
+const nodesOf = (element: Element): readonly NodeId[] =>
+  element.kind === 'transformer'
+    ? [...element.primary, ...element.secondary]
+    : element.between
+
+/** Nodes joined to the reference by elements; the windings of a transformer join nothing. */
+function reachedFrom(reference: NodeId, elements: readonly Element[]): ReadonlySet<NodeId> {
+  const neighbours = new Map<NodeId, NodeId[]>()
+  const join = (a: NodeId, b: NodeId) => {
+    neighbours.set(a, [...(neighbours.get(a) ?? []), b])
+    neighbours.set(b, [...(neighbours.get(b) ?? []), a])
+  }
+  for (const element of elements)
+    if (element.kind === 'transformer') {
+      join(element.primary[0], element.primary[1])
+      join(element.secondary[0], element.secondary[1])
+    } else join(element.between[0], element.between[1])
+  const reached = new Set([reference])
+  const queue = [reference]
+  for (let node = queue.pop(); node !== undefined; node = queue.pop())
+    for (const next of neighbours.get(node) ?? [])
+      if (!reached.has(next)) {
+        reached.add(next)
+        queue.push(next)
+      }
+  return reached
+}
+
+const isLive = (element: Element, reached: ReadonlySet<NodeId>): boolean =>
+  nodesOf(element).every(node => reached.has(node))
+
+/**
+ * The network that a landing makes.
+ *
+ * Parts of it that nothing joins to the reference, such as an unplugged probe, are left out and
+ * named in `dead`: they carry nothing.
+ */
+export function wire(job: Job, landing: Landing, options: WireOptions = {}): Wiring {
+  const touched = (options.touch ?? []).map(id =>
+    resistance(`touch:${id}`, `off/${id}`, REFERENCE, FIGURES.touchOhms),
+  )
+  const elements = [
+    ...sourceElements(job),
+    ...[...job.devices.keys(), BOX].flatMap(name => boardElements(job, name, landing)),
+    ...conductorElements(job, landing),
+    ...loadElements(job, landing, options.share ?? 1),
+    ...touched,
+  ]
+  const reached = reachedFrom(REFERENCE, elements)
+  const dead = new Set(elements.flatMap(nodesOf).filter(node => !reached.has(node)))
+  return {
+    network: {
+      hertz: job.tub.supply.frequency.si,
+      reference: REFERENCE,
+      elements: elements.filter(element => isLive(element, reached)),
+    },
+    all: elements,
+    dead,
+  }
+}

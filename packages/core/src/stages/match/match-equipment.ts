@@ -1,0 +1,106 @@
+import { boundsOf } from '../../base/known.ts'
+import type { ControlBox } from '../../domain/box/control-box.ts'
+import { isPowered } from '../../domain/load/load.ts'
+import { offersOf } from '../../domain/wiring/offers.ts'
+import type { Survey } from '../survey/artifact.ts'
+import type { BoxMatch, MatchSet, OpenQuestion, Requirement, Shortfall } from './artifact.ts'
+import { fitsPlug } from '../../domain/wiring/plugs.ts'
+import type { Candidate, Demand } from './requirements.ts'
+import { demandsOf, placesFor } from './requirements.ts'
+
+const candidatesOf = (box: ControlBox): readonly Candidate[] =>
+  box.feeds.map(feed => ({ box, feed, offers: offersOf(box, feed) }))
+
+function shortfallsOf(demands: readonly Demand[], candidate: Candidate): readonly Shortfall[] {
+  return demands.flatMap(demand => {
+    const lacks = demand.lacks(candidate)
+    return lacks ? [{ requirement: demand.id, subjects: demand.subjects, ...lacks }] : []
+  })
+}
+
+function openQuestions(survey: Survey): readonly OpenQuestion[] {
+  const breaker = boundsOf(survey.supply.breaker)
+    ? []
+    : [{ message: 'ask-breaker', subjects: ['supply'], params: {} }]
+  const draws = survey.loads.filter(isPowered).flatMap(load =>
+    load.circuits.flatMap(circuit => {
+      const draw = circuit.amps ?? circuit.power
+      return draw && draw.kind !== 'known'
+        ? [
+            {
+              message: draw.kind === 'unknown' ? 'ask-amps' : 'narrow-amps',
+              subjects: [load.id],
+              params: { load: load.label, circuit: circuit.id },
+            },
+          ]
+        : []
+    }),
+  )
+  return [...breaker, ...draws]
+}
+
+function adaptersOf(survey: Survey, candidate: Candidate): readonly string[] {
+  return survey.loads
+    .filter(load => {
+      const places = placesFor(survey, candidate, load)
+      return places.length > 0 && !places.some(place => fitsPlug(candidate.box, place, load))
+    })
+    .map(load => load.id)
+}
+
+/** Of the feeds of a box, the one that lacks least speaks for it. */
+function matchBox(survey: Survey, demands: readonly Demand[], box: ControlBox): BoxMatch {
+  const judged = candidatesOf(box)
+    .map(candidate => ({ candidate, shortfalls: shortfallsOf(demands, candidate) }))
+    .sort((a, b) => a.shortfalls.length - b.shortfalls.length)
+  const best = judged[0]
+  const shortfalls = best?.shortfalls ?? []
+  const serves = best !== undefined && shortfalls.length === 0
+  return {
+    box: box.id,
+    label: box.label,
+    maker: box.maker,
+    verdict: serves ? 'may-serve' : 'cannot',
+    shortfalls,
+    open: serves ? openQuestions(survey) : [],
+    adapters: serves ? adaptersOf(survey, best.candidate) : [],
+  }
+}
+
+const told = ({ id, message, subjects, params }: Demand): Requirement => ({
+  id,
+  message,
+  subjects,
+  params,
+})
+
+/**
+ * Requirements that no candidate meets together, none of which can be left out.
+ *
+ * Drops one requirement after another for as long as the rest still rules every candidate out.
+ */
+export function irreducible(
+  demands: readonly Demand[],
+  candidates: readonly Candidate[],
+): readonly Demand[] {
+  const table = candidates.map(each => new Set(shortfallsOf(demands, each).map(s => s.requirement)))
+  const rulesOutAll = (kept: readonly Demand[]) =>
+    table.every(lacks => kept.some(demand => lacks.has(demand.id)))
+  return demands.reduce<readonly Demand[]>((kept, demand) => {
+    const without = kept.filter(each => each !== demand)
+    return rulesOutAll(without) ? without : kept
+  }, demands)
+}
+
+/**
+ * Which control boxes may serve this tub, and every reason why the others cannot.
+ *
+ * From requirements alone: that a box serves is known only after a plan for it is proven.
+ */
+export function matchEquipment(survey: Survey, boxes: readonly ControlBox[]): MatchSet {
+  const demands = demandsOf(survey)
+  const matches = boxes.map(box => matchBox(survey, demands, box))
+  const none = !matches.some(each => each.verdict === 'may-serve')
+  const conflict = none ? irreducible(demands, boxes.flatMap(candidatesOf)).map(told) : []
+  return { survey: survey.id, boxes: matches, conflict }
+}

@@ -1,0 +1,98 @@
+import type { Landing } from '../../domain/landing/landing.ts'
+import type { Verification } from '../verify/artifact.ts'
+
+/** Where one load goes. */
+export interface Assignment {
+  readonly load: string
+  readonly place: string
+}
+
+/** Something to make or to buy besides the box. */
+export interface PlannedPart {
+  readonly message:
+    | 'adapter'
+    | 'blanking-plate'
+    | 'ferrules'
+    | 'tab-terminals'
+    | 'ring-terminals'
+    | 'caps'
+  readonly subjects: readonly string[]
+  readonly params: Readonly<Record<string, string | number>>
+}
+
+export interface JumperSetting {
+  readonly jumper: string
+  readonly label: string
+  readonly from: string
+  readonly to: string
+  readonly fromLabel: string
+  readonly toLabel: string
+  readonly moves: boolean
+}
+
+export interface StrapSetting {
+  readonly load: string
+  readonly label: string
+  readonly from: string
+  readonly to: string
+  readonly moves: boolean
+}
+
+/** How good a plan is, most important first; smaller is better in every one. */
+export interface Score {
+  readonly replaced: number
+  readonly adapters: number
+  /** Modes in which heat is allowed, counted negatively. */
+  readonly heatModes: number
+  /** The smallest margin of any contact or fuse, counted negatively, in whole per mille. */
+  readonly margin: number
+  /** Difference of the legs [mA], whole. */
+  readonly imbalance: number
+  readonly moved: number
+  readonly order: string
+}
+
+/** What the search did: a plan is best only where it is exhausted or bounded. */
+export interface SearchReport {
+  readonly considered: number
+  readonly solved: number
+  readonly boundedOut: number
+}
+
+/** Every wire, jumper and electrical setting of one tub on one box, proven. */
+export interface WiringPlan {
+  readonly survey: string
+  readonly box: string
+  readonly feed: string
+  readonly landing: Landing
+  readonly assignments: readonly Assignment[]
+  readonly jumpers: readonly JumperSetting[]
+  readonly straps: readonly StrapSetting[]
+  readonly parts: readonly PlannedPart[]
+  /** Conductor ends whose colour misleads where they land. */
+  readonly reidentify: readonly string[]
+  /** Ends that are capped, and places of the box left unused. */
+  readonly capped: readonly string[]
+  readonly unusedPlaces: readonly string[]
+  /** Ends upstream that were found elsewhere than planned. */
+  readonly moved: readonly { readonly end: string; readonly from: string; readonly to: string }[]
+  readonly score: Score
+  readonly search: SearchReport
+}
+
+/** The plan with the proof that its own verification gave. */
+export interface ProvenPlan {
+  readonly plan: WiringPlan
+  readonly verification: Verification
+}
+
+export type PlanFailure =
+  | {
+      readonly reason: 'no-plan'
+      readonly box: string
+      readonly search: SearchReport
+      /** The verification of the least bad landing tried, if any was. */
+      readonly closest: Verification | undefined
+    }
+  | { readonly reason: 'limit-reached'; readonly limit: number; readonly search: SearchReport }
+  | { readonly reason: 'cannot'; readonly box: string; readonly message: string }

@@ -1,0 +1,106 @@
+import { atMost } from '../../base/compare.ts'
+import { boundsOf } from '../../base/known.ts'
+import type { FeedFunction } from '../../domain/board/board.ts'
+import type { Feed, Place } from '../../domain/box/control-box.ts'
+import type { End, Job } from '../../domain/job.ts'
+import { BOX } from '../../domain/job.ts'
+import type { Landing } from '../../domain/landing/landing.ts'
+import type { Load } from '../../domain/load/load.ts'
+import { isPowered } from '../../domain/load/load.ts'
+import { BANDS } from '../../domain/wiring/figures.ts'
+import { givesVolts, plates, suitsSensor, takes, terminalFor } from '../../domain/wiring/fits.ts'
+import { LIMITS } from '../../domain/wiring/limits.ts'
+import type { Offer } from '../../domain/wiring/offers.ts'
+import { fitsPlug } from '../../domain/wiring/plugs.ts'
+import { allowedAmps } from '../../domain/wiring/states.ts'
+
+/** Load by load, its place. */
+export type Seating = ReadonlyMap<Load, Place>
+
+/** Every way to give each load a place of its own that takes it, in the order of the files. */
+export function seatings(job: Job): readonly Seating[] {
+  const { box, loads } = job
+  return loads.reduce<readonly Seating[]>(
+    (partial, load) =>
+      partial.flatMap(seated => {
+        const taken = new Set(seated.values())
+        return box.places
+          .filter(place => takes(place, load) && suitsSensor(box, place, load) && !taken.has(place))
+          .map(place => new Map([...seated, [load, place] as const]))
+      }),
+    [new Map()],
+  )
+}
+
+/** Strap positions, load by load, that these volts allow; undefined where some load gets none. */
+export function strapsFor(
+  job: Job,
+  seating: Seating,
+  offer: Offer,
+): readonly Readonly<Record<string, string>>[] {
+  const band = BANDS[job.tub.region]
+  let choices: readonly Readonly<Record<string, string>>[] = [{}]
+  for (const [load, place] of seating) {
+    if (!isPowered(load)) continue
+    const fitting = [...plates(load)].filter(([, plate]) =>
+      givesVolts(offer, place, load, plate, band),
+    )
+    if (fitting.length === 0) return []
+    if (load.straps)
+      choices = choices.flatMap(choice => fitting.map(([id]) => ({ ...choice, [load.id]: id })))
+  }
+  return choices
+}
+
+/** Loads that need an adapter in their place. */
+export const adaptersOf = (job: Job, seating: Seating): readonly Load[] =>
+  [...seating].filter(([load, place]) => !fitsPlug(job.box, place, load)).map(([load]) => load)
+
+/**
+ * The highest offered setting whose draw is at most 80 % of the breaker, or undefined when none is.
+ *
+ * Common practice, no source: 15→12, 20→16, 30→24, 40→32, 50→40, 60→48 A.
+ */
+export function currentLimitFor(job: Job): Landing['settings']['currentLimit'] | undefined {
+  const breaker = boundsOf(job.tub.supply.breaker)
+  if (!breaker) return undefined
+  return job.box.currentLimit.offered
+    .filter(each => atMost(allowedAmps(job.box, each.si), LIMITS.continuous * breaker.from))
+    .reduce<Landing['settings']['currentLimit'] | undefined>(
+      (best, each) => (best && best.si >= each.si ? best : each),
+      undefined,
+    )
+}
+
+function leadEnd(job: Job, seating: Seating, end: End): string {
+  const load = job.loads.find(each => each.id === end.owner)
+  const place = load && seating.get(load)
+  const lead = load?.leads.find(each => each.id === end.part)
+  const terminal = place && lead && terminalFor(place, lead)
+  return terminal === undefined ? 'insulated' : `${BOX}.${terminal}`
+}
+
+/** Where a conductor belongs upstream: where its device says, else where it was found. */
+function upstreamEnd(job: Job, end: End): string {
+  const lands = end.of === 'cable' ? job.devices.get(end.board)?.lands : undefined
+  const isOutgoing = job.tub.supply.cables.some(
+    cable => cable.id === end.owner && cable.from === end.board,
+  )
+  const belongs = isOutgoing ? lands?.[end.function as FeedFunction] : undefined
+  return belongs === undefined ? (end.found ?? 'insulated') : `${end.board}.${belongs}`
+}
+
+/** The ends of a candidate landing. */
+export function endsFor(job: Job, feed: Feed, seating: Seating): Landing['ends'] {
+  const taken = new Set<string>()
+  return Object.fromEntries(
+    job.ends.map(end => {
+      if (end.of === 'lead') return [end.id, leadEnd(job, seating, end)]
+      if (end.board !== BOX) return [end.id, upstreamEnd(job, end)]
+      const terminal = feed.lands[end.function as FeedFunction]
+      if (terminal === undefined || taken.has(terminal)) return [end.id, 'insulated']
+      taken.add(terminal)
+      return [end.id, `${BOX}.${terminal}`]
+    }),
+  )
+}

@@ -1,0 +1,208 @@
+import type { Outcome } from '../../base/outcome.ts'
+import { fail, ok } from '../../base/outcome.ts'
+import type { Feed } from '../../domain/box/control-box.ts'
+import type { Job } from '../../domain/job.ts'
+import { BOX } from '../../domain/job.ts'
+import type { Landing } from '../../domain/landing/landing.ts'
+import { isPowered } from '../../domain/load/load.ts'
+import { offersOf } from '../../domain/wiring/offers.ts'
+import { arriving, feedOf } from '../../domain/wiring/states.ts'
+import type { Verification } from '../verify/artifact.ts'
+import { verifyPlan } from '../verify/verify-plan.ts'
+import type {
+  JumperSetting,
+  PlanFailure,
+  ProvenPlan,
+  Score,
+  SearchReport,
+  StrapSetting,
+  WiringPlan,
+} from './artifact.ts'
+import type { Seating } from './candidates.ts'
+import { adaptersOf, currentLimitFor, endsFor, seatings, strapsFor } from './candidates.ts'
+import { partsOf } from './parts.ts'
+
+/** Where a search stops, whatever it has found. */
+export interface SearchLimits {
+  /** Landings solved, at most. */
+  readonly solves: number
+}
+
+export const SEARCH_LIMITS: SearchLimits = { solves: 2000 }
+
+interface Candidate {
+  readonly seating: Seating
+  readonly adapters: number
+  readonly landing: Landing
+}
+
+function* candidatesOf(job: Job, feed: Feed): Generator<Candidate> {
+  const limit = currentLimitFor(job)
+  if (!limit) return
+  const offers = offersOf(job.box, feed)
+  const seated = seatings(job)
+    .map(seating => ({ seating, adapters: adaptersOf(job, seating) }))
+    .sort((a, b) => a.adapters.length - b.adapters.length)
+  for (const { seating, adapters } of seated) {
+    const ends = endsFor(job, feed, seating)
+    for (const offer of offers)
+      for (const straps of strapsFor(job, seating, offer))
+        for (const profile of job.box.profiles)
+          yield {
+            seating,
+            adapters: adapters.length,
+            landing: {
+              schema: 'landing/1',
+              survey: job.tub.id,
+              box: job.box.id,
+              ends,
+              jumpers: offer.jumpers,
+              straps,
+              settings: { profile: profile.id, currentLimit: limit },
+              adapters: Object.fromEntries(adapters.map(load => [load.id, load.label])),
+            },
+          }
+  }
+}
+
+const jumpersOf = ({ box }: Job, landing: Landing): readonly JumperSetting[] =>
+  box.board.jumpers.map(jumper => {
+    const to = landing.jumpers[jumper.id] ?? jumper.factory
+    const labelOf = (id: string) => jumper.positions.find(each => each.id === id)?.label ?? id
+    return {
+      jumper: jumper.id,
+      label: jumper.label,
+      from: jumper.factory,
+      to,
+      fromLabel: labelOf(jumper.factory),
+      toLabel: labelOf(to),
+      moves: to !== jumper.factory,
+    }
+  })
+
+const strapsOf = (job: Job, landing: Landing): readonly StrapSetting[] =>
+  job.loads.flatMap(load => {
+    if (!isPowered(load) || !load.straps) return []
+    const from = load.straps.found
+    const to = landing.straps[load.id] ?? from
+    return [{ load: load.id, label: load.label, from, to, moves: from !== to }]
+  })
+
+/** How good a proven landing is. */
+export function scoreOf(
+  job: Job,
+  landing: Landing,
+  adapters: number,
+  verification: Verification,
+): Score {
+  const jumpers = jumpersOf(job, landing).filter(each => each.moves).length
+  const straps = strapsOf(job, landing).filter(each => each.moves).length
+  return {
+    replaced: 0,
+    adapters,
+    heatModes: -verification.modes.filter(each => each.heats).length,
+    margin: -Math.round(verification.smallestMargin * 1000),
+    imbalance: Math.round(verification.imbalance * 1000),
+    moved: jumpers + straps,
+    order: job.ends.map(end => landing.ends[end.id] ?? '').join(' '),
+  }
+}
+
+const KEYS = ['replaced', 'adapters', 'heatModes', 'margin', 'imbalance', 'moved'] as const
+
+/** Whether a is better than b: the first difference decides. */
+export function isBetter(a: Score, b: Score): boolean {
+  for (const key of KEYS) if (a[key] !== b[key]) return a[key] < b[key]
+  return a.order < b.order
+}
+
+const dangersOf = (verification: Verification): number =>
+  verification.findings.filter(each => each.verdict === 'breaks' && each.severity !== 'notice')
+    .length
+
+interface Found {
+  readonly candidate: Candidate
+  readonly verification: Verification
+  readonly score: Score
+}
+
+function planOf(job: Job, feed: Feed, found: Found, search: SearchReport): WiringPlan {
+  const { landing, seating } = found.candidate
+  const used = new Set([...seating.values()].map(place => place.id))
+  return {
+    survey: job.tub.id,
+    box: job.box.id,
+    feed: feed.id,
+    landing,
+    assignments: [...seating].map(([load, place]) => ({ load: load.id, place: place.id })),
+    jumpers: jumpersOf(job, landing),
+    straps: strapsOf(job, landing),
+    parts: partsOf(job, landing),
+    reidentify: found.verification.findings
+      .filter(each => each.message === 're-identify')
+      .flatMap(each => each.subjects),
+    capped: job.ends.filter(end => landing.ends[end.id] === 'insulated').map(end => end.id),
+    unusedPlaces: job.box.places.filter(place => !used.has(place.id)).map(place => place.id),
+    moved: job.ends.flatMap(end => {
+      const to = landing.ends[end.id]
+      return end.board !== BOX && end.found !== undefined && to !== undefined && to !== end.found
+        ? [{ end: end.id, from: end.found, to }]
+        : []
+    }),
+    score: found.score,
+    search,
+  }
+}
+
+/**
+ * The best landing of this tub on this box, with its proof.
+ *
+ * Goes through every seating, jumper, strap and profile, seatings with the fewest adapters first:
+ * once one holds, seatings that need more adapters are bounded out. Jumper and strap positions
+ * that give some load other volts than its plate are left out on the solution of the empty box.
+ * Best is: no load replaced, fewest adapters, heat in most modes, largest smallest margin, legs
+ * best balanced, fewest positions moved, then the order of the terminals.
+ *
+ * @returns fails with 'no-plan' when every candidate breaks something, with 'limit-reached' when
+ *   the search stopped first: never the one for the other
+ */
+export function planWiring(
+  job: Job,
+  limits: SearchLimits = SEARCH_LIMITS,
+): Outcome<ProvenPlan, PlanFailure> {
+  const feed = feedOf(job)
+  if (!feed) return fail({ reason: 'cannot', box: job.box.id, message: 'not-for-system' })
+  const here = arriving(job)
+  if (!Object.keys(feed.lands).every(each => (here as ReadonlySet<string>).has(each)))
+    return fail({ reason: 'cannot', box: job.box.id, message: 'conductor-missing' })
+  let best: Found | undefined
+  let closest: Verification | undefined
+  let [considered, solved, boundedOut] = [0, 0, 0]
+  for (const candidate of candidatesOf(job, feed)) {
+    considered++
+    if (best && candidate.adapters > best.score.adapters) {
+      boundedOut++
+      continue
+    }
+    if (solved >= limits.solves)
+      return fail({
+        reason: 'limit-reached',
+        limit: limits.solves,
+        search: { considered, solved, boundedOut },
+      })
+    solved++
+    const verification = verifyPlan(job, candidate.landing)
+    if (!verification.ok) continue
+    if (!verification.value.holds) {
+      if (!closest || dangersOf(verification.value) < dangersOf(closest))
+        closest = verification.value
+      continue
+    }
+    const score = scoreOf(job, candidate.landing, candidate.adapters, verification.value)
+    if (!best || isBetter(score, best.score))
+      best = { candidate, verification: verification.value, score }
+  }
+  const search = { considered, solved, boundedOut }
+  if (!best) return fail({ reason: 'no-plan', box: job.box.id, search, closest })
+  return ok({ plan: planOf(job, feed, best, search), verification: best.verification })
+}

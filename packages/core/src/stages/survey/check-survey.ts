@@ -1,0 +1,90 @@
+import type { Diagnostic } from '../../base/diagnostic.ts'
+import { boundsOf } from '../../base/known.ts'
+import type { Catalogue } from '../../domain/job.ts'
+import { BOX } from '../../domain/job.ts'
+import { checkLoads } from '../../domain/load/check-load.ts'
+import { idsOf, named, unique } from '../../domain/names.ts'
+import type { SupplyDevice } from '../../domain/supply/supply.ts'
+import type { Survey } from './artifact.ts'
+
+function checkCables(
+  { supply }: Survey,
+  devices: ReadonlyMap<string, SupplyDevice>,
+): readonly Diagnostic[] {
+  const known = idsOf(supply.devices)
+  return supply.cables.flatMap((cable, index) => {
+    const at = ['supply', 'cables', index]
+    const terminals = (id: string) => idsOf(devices.get(id)?.board.terminals ?? [])
+    const ends = cable.conductors.flatMap((conductor, place) => {
+      const here = [...at, 'conductors', place]
+      const from = named([...here, 'from'], conductor.from, terminals(cable.from), 'a terminal')
+      if (cable.to === BOX || conductor.to === undefined) return from
+      const to = named([...here, 'to'], conductor.to, terminals(cable.to), 'a terminal')
+      return [...from, ...to]
+    })
+    return [
+      ...named([...at, 'from'], cable.from, known, 'a device of this supply'),
+      ...named([...at, 'to'], cable.to, [...known, BOX], 'a device of this supply or "box"'),
+      ...unique([...at, 'conductors'], idsOf(cable.conductors)),
+      ...ends,
+    ]
+  })
+}
+
+const FUNCTIONS_OF = {
+  'split-phase': ['leg1', 'leg2', 'neutral', 'earth'],
+  'single-leg': ['leg1', 'neutral', 'earth'],
+  'single-phase-230': ['leg1', 'neutral', 'earth'],
+} as const satisfies Record<Survey['supply']['system'], readonly string[]>
+
+function checkSystem({ supply }: Survey): readonly Diagnostic[] {
+  const may: readonly string[] = FUNCTIONS_OF[supply.system]
+  const wrong = supply.cables.flatMap((cable, index) =>
+    cable.conductors.flatMap((conductor, place) =>
+      may.includes(conductor.function)
+        ? []
+        : [
+            {
+              code: 'contradiction' as const,
+              path: ['supply', 'cables', index, 'conductors', place, 'function'],
+              is: `"${conductor.function}" in a ${supply.system} supply`,
+              may: may.join(', '),
+            },
+          ],
+    ),
+  )
+  const reachesBox = supply.cables.some(cable => cable.to === BOX)
+  const missing: Diagnostic[] = reachesBox
+    ? []
+    : [{ code: 'contradiction', path: ['supply', 'cables'], is: 'no cable to "box"', may: 'one that ends at "box"' }]
+  return [...wrong, ...missing]
+}
+
+function checkBreaker({ supply }: Survey): readonly Diagnostic[] {
+  const bounds = boundsOf(supply.breaker)
+  return bounds && bounds.from <= 0
+    ? [{ code: 'contradiction', path: ['supply', 'breaker'], is: '0 A', may: 'a rating, such as "50 A"' }]
+    : []
+}
+
+/** What a schema cannot say of a survey: names, duplicates, a supply at odds with its cables. */
+export function checkSurvey(survey: Survey, catalogue: Catalogue): readonly Diagnostic[] {
+  const devices = new Map(
+    survey.supply.devices.flatMap(({ id, device }) => {
+      const found = catalogue.get(device)
+      return found ? [[id, found] as const] : []
+    }),
+  )
+  const missing = survey.supply.devices.flatMap(({ device }, index) =>
+    named(['supply', 'devices', index, 'device'], device, [...catalogue.keys()], 'a supply device'),
+  )
+  return [
+    ...missing,
+    ...unique(['supply', 'devices'], idsOf(survey.supply.devices)),
+    ...unique(['supply', 'cables'], idsOf(survey.supply.cables)),
+    ...(missing.length > 0 ? [] : checkCables(survey, devices)),
+    ...checkSystem(survey),
+    ...checkBreaker(survey),
+    ...checkLoads(survey.loads, ['loads']),
+  ]
+}

@@ -1,0 +1,70 @@
+import type { Finding } from '../../base/verdict.ts'
+import type { Feed, Profile } from '../../domain/box/control-box.ts'
+import type { Job } from '../../domain/job.ts'
+import type { Landing } from '../../domain/landing/landing.ts'
+import type { Observation } from '../../domain/wiring/observe.ts'
+import type { Plant } from '../../domain/wiring/plant.ts'
+import type { State } from '../../domain/wiring/states.ts'
+
+/** Everything a rule may look at: one landing, solved in every state. */
+export interface Evidence {
+  readonly job: Job
+  readonly landing: Landing
+  readonly plant: Plant
+  readonly feed: Feed | undefined
+  readonly profile: Profile | undefined
+  /** How far the supply may lie from nominal, as factors. */
+  readonly band: { readonly low: number; readonly high: number }
+  readonly legVolts: number
+  /** Modes and transitions; all-off first. */
+  readonly running: readonly Observation[]
+  readonly allOff: Observation
+  /** The states with the box's limit contacts open; only those that are not cleared. */
+  readonly limitOpen: readonly Observation[]
+  /** A few modes with the ground-fault device open. */
+  readonly devicesOpen: readonly DevicesOpen[]
+  /** Loose ends that a touch makes carry current: worst of all states, by end id [A]. */
+  readonly touched: ReadonlyMap<string, { readonly amps: number; readonly state: State }>
+}
+
+export interface DevicesOpen {
+  readonly device: string
+  readonly observation: Observation
+}
+
+/** One requirement, in one file: where its sentence, its source and its test find it. */
+export interface Rule {
+  readonly id: string
+  readonly title: string
+  /** A published source, or `common practice, no source`. */
+  readonly source: string
+  readonly check: (evidence: Evidence) => readonly Finding[]
+}
+
+export const COMMON_PRACTICE = 'common practice, no source'
+
+/** The states in which something can be found: not cleared by a certain trip. */
+export const standing = (evidence: Evidence): readonly Observation[] =>
+  evidence.running.filter(each => !each.trip)
+
+export const commandsOf = (state: State): readonly string[] => [...state.commands].sort()
+
+/**
+ * The worst state for each of some things, where the measure exceeds its limit at all.
+ *
+ * @param measure - undefined where the thing is not concerned in that state
+ */
+export function worst<Thing>(
+  observations: readonly Observation[],
+  things: readonly Thing[],
+  measure: (thing: Thing, observation: Observation) => number | undefined,
+): readonly { readonly thing: Thing; readonly value: number; readonly at: Observation }[] {
+  return things.flatMap(thing => {
+    let found: { thing: Thing; value: number; at: Observation } | undefined
+    for (const at of observations) {
+      const value = measure(thing, at)
+      if (value !== undefined && (!found || value > found.value)) found = { thing, value, at }
+    }
+    return found ? [found] : []
+  })
+}

@@ -1,0 +1,81 @@
+import { magnitude } from '../../../base/complex.ts'
+import { atMost } from '../../../base/compare.ts'
+import type { Finding } from '../../../base/verdict.ts'
+import { BOX } from '../../../domain/job.ts'
+import { LIMITS } from '../../../domain/wiring/limits.ts'
+import { groundFaultSum, isAwake } from '../../../domain/wiring/observe.ts'
+import type { PlantPart } from '../../../domain/wiring/plant.ts'
+import type { Evidence, Rule } from '../rule.ts'
+import { commandsOf, standing, worst } from '../rule.ts'
+
+const devicesOf = ({ plant }: Evidence): readonly PlantPart[] =>
+  plant.parts.filter(each => each.part.kind === 'ground-fault')
+
+const finding = (
+  message: string,
+  device: string,
+  params: Finding['params'],
+  on?: readonly string[],
+): Finding => ({
+  rule: groundFaultDevice.id,
+  message,
+  verdict: 'breaks',
+  severity: 'danger',
+  subjects: [device],
+  params,
+  ...(on ? { on } : {}),
+})
+
+function bypassed({ plant, devicesOpen }: Evidence): readonly Finding[] {
+  const mains = plant.terminals.filter(
+    ({ name, terminal }) => name.startsWith(`${BOX}.`) && terminal.class === 'mains',
+  )
+  for (const { device, observation } of devicesOpen)
+    for (const { node, terminal } of mains) {
+      const volts = observation.solved.potential(node)
+      if (!atMost(volts, LIMITS.extraLowVolts))
+        return [
+          finding(
+            'ground-fault-bypassed',
+            device,
+            { terminal: terminal.label ?? terminal.id, volts },
+            commandsOf(observation.state),
+          ),
+        ]
+    }
+  return []
+}
+
+function blind(evidence: Evidence): readonly Finding[] {
+  const { solved } = evidence.allOff
+  return devicesOf(evidence).flatMap(({ part, board, name }) =>
+    part.kind === 'ground-fault' && !isAwake(solved, board, part)
+      ? [finding('ground-fault-blind', name, { device: board })]
+      : [],
+  )
+}
+
+function nearTrip(evidence: Evidence): readonly Finding[] {
+  const { high } = evidence.band
+  const sum = ({ part, board }: PlantPart, at: (typeof evidence.running)[number]) =>
+    part.kind === 'ground-fault'
+      ? magnitude(groundFaultSum(at.solved, board, part)) * high
+      : undefined
+  return worst(standing(evidence), devicesOf(evidence), sum).flatMap(({ thing, value, at }) => {
+    const { part } = thing
+    if (part.kind !== 'ground-fault' || atMost(value, part.trip.from.si)) return []
+    const params = { device: thing.board, amps: value, limit: part.trip.from.si }
+    return [finding('ground-fault-near-trip', thing.name, params, commandsOf(at.state))]
+  })
+}
+
+/** A ground-fault device watches everything that feeds the box, is awake, and is balanced. */
+export const groundFaultDevice: Rule = {
+  id: 'VERIFY-6',
+  title: 'Ground-fault protection whole and balanced',
+  source: 'NEC 2023 680.44, a ground-fault device for the supply of a tub; UL 943 Class A, 4 to 6 mA',
+  check: evidence =>
+    devicesOf(evidence).length === 0
+      ? [finding('no-ground-fault-device', 'supply', {})]
+      : [...bypassed(evidence), ...blind(evidence), ...nearTrip(evidence)],
+}

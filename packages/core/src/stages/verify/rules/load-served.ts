@@ -1,0 +1,73 @@
+import { atLeast } from '../../../base/compare.ts'
+import type { Finding } from '../../../base/verdict.ts'
+import { placeOf } from '../../../domain/job.ts'
+import { LIMITS } from '../../../domain/wiring/limits.ts'
+import type { PlantCircuit } from '../../../domain/wiring/plant.ts'
+import type { Evidence, Rule } from '../rule.ts'
+import { COMMON_PRACTICE, commandsOf, standing } from '../rule.ts'
+import { share } from './heater-water.ts'
+
+/** The command that the circuit's place gives its hot lead; undefined where it is always on. */
+export function commandFor({ job, landing }: Evidence, each: PlantCircuit): string | undefined {
+  const place = placeOf(job, landing, each.load)
+  if (!place) return undefined
+  const hot = each.circuit.across
+    .map(id => each.load.leads.find(lead => lead.id === id))
+    .find(lead => lead && lead.function !== 'common')
+  if (!hot) return undefined
+  const { commands } = place
+  return commands[hot.function] ?? (hot.function === 'hot' ? commands.high : undefined)
+}
+
+const finding = (
+  message: string,
+  { load, name }: PlantCircuit,
+  params: Finding['params'] = {},
+  on?: readonly string[],
+): Finding => ({
+  rule: loadServed.id,
+  message,
+  verdict: 'breaks',
+  severity: 'caution',
+  subjects: [load.id, name],
+  params: { load: load.label, ...params },
+  ...(on ? { on } : {}),
+})
+
+/** On one leg a heater made for two gives a quarter of its power: meant so, and said. */
+const reduced = (circuit: PlantCircuit, best: number): Finding => ({
+  ...finding('heater-reduced', circuit, { share: best, power: best * best }),
+  verdict: 'holds',
+  severity: 'notice',
+})
+
+const isOneLeg = ({ job }: Evidence): boolean => job.tub.supply.system === 'single-leg'
+
+function judge(evidence: Evidence, circuit: PlantCircuit): readonly Finding[] {
+  const states = standing(evidence)
+  const shares = states.map(at => share(circuit, at))
+  const best = Math.max(0, ...shares)
+  if (best < LIMITS.energised) return [finding('load-dead', circuit)]
+  if (!atLeast(best, LIMITS.weak)) {
+    const weak = finding('load-weak', circuit, { share: best })
+    const isConverted = circuit.load.kind === 'heater' && isOneLeg(evidence)
+    return isConverted ? [reduced(circuit, best)] : [weak]
+  }
+  const command = commandFor(evidence, circuit)
+  const wrong = states.find(
+    (at, index) =>
+      command !== undefined &&
+      at.state.commands.has(command) !== ((shares[index] ?? 0) >= LIMITS.energised),
+  )
+  return wrong
+    ? [finding('load-on-wrong-command', circuit, {}, commandsOf(wrong.state))]
+    : []
+}
+
+/** Each load can be energised, with its volts, by its own command, and de-energised. */
+export const loadServed: Rule = {
+  id: 'VERIFY-14',
+  title: 'Each load answers its command',
+  source: COMMON_PRACTICE,
+  check: evidence => evidence.plant.circuits.flatMap(each => judge(evidence, each)),
+}

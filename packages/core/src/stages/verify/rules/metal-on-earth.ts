@@ -1,0 +1,108 @@
+import { atMost } from '../../../base/compare.ts'
+import type { Finding } from '../../../base/verdict.ts'
+import type { NodeId } from '../../../engines/circuit/network.ts'
+import { BOX } from '../../../domain/job.ts'
+import { joinedByCopper } from '../../../domain/wiring/copper.ts'
+import { LIMITS } from '../../../domain/wiring/limits.ts'
+import { boardNode, leadNode } from '../../../domain/wiring/wire.ts'
+import type { Evidence, Rule } from '../rule.ts'
+import { COMMON_PRACTICE, commandsOf, standing, worst } from '../rule.ts'
+
+interface Metal {
+  readonly id: string
+  readonly label: string
+  readonly node: NodeId
+}
+
+/** Everything of metal that a person can touch: loads with an earth lead, the box, the devices. */
+export function metalOf({ job }: Evidence): readonly Metal[] {
+  const boards = [...job.devices].map(([id, device]) => ({
+    id,
+    label: device.label,
+    node: boardNode(id, device.board.earth),
+  }))
+  const loads = job.loads.flatMap(load => {
+    const earth = load.leads.find(each => each.function === 'earth')
+    return earth
+      ? [{ id: load.id, label: load.label, node: leadNode(load.id, earth.id) }]
+      : []
+  })
+  const box = { id: BOX, label: job.box.label, node: boardNode(BOX, job.box.board.earth) }
+  return [...boards, box, ...loads]
+}
+
+function earthNet(evidence: Evidence): ReadonlySet<NodeId> | undefined {
+  const first = evidence.job.tub.supply.devices[0]
+  const earth = first && evidence.job.devices.get(first.id)?.fedAt.earth
+  return first && earth !== undefined
+    ? joinedByCopper(evidence.plant, boardNode(first.id, earth))
+    : undefined
+}
+
+function notOnEarth(evidence: Evidence, net: ReadonlySet<NodeId>): readonly Finding[] {
+  return metalOf(evidence)
+    .filter(({ node }) => !net.has(node))
+    .map(({ id, label }) => ({
+      rule: metalOnEarth.id,
+      message: 'metal-not-on-earth',
+      verdict: 'breaks',
+      severity: 'danger',
+      subjects: [id],
+      params: { thing: label },
+    }))
+}
+
+/** Nodes ahead of the ground-fault device, where neutral and earth may meet at the source. */
+function aheadOfProtection({ job }: Evidence): ReadonlySet<NodeId> {
+  const first = job.tub.supply.devices[0]
+  const device = first && job.devices.get(first.id)
+  if (!first || !device) return new Set()
+  const nodes = [...Object.values(device.fedAt), ...device.tails.map(each => each.node)]
+  return new Set(nodes.map(node => boardNode(first.id, node)))
+}
+
+function tiedToNeutral(evidence: Evidence, net: ReadonlySet<NodeId>): readonly Finding[] {
+  const ahead = aheadOfProtection(evidence)
+  return evidence.plant.terminals
+    .filter(({ terminal, node }) => terminal.class === 'mains' && net.has(node) && !ahead.has(node))
+    .slice(0, 1)
+    .map(({ name, terminal }) => ({
+      rule: metalOnEarth.id,
+      message: 'mains-tied-to-earth',
+      verdict: 'breaks',
+      severity: 'danger',
+      subjects: [name],
+      params: { terminal: terminal.label ?? terminal.id },
+    }))
+}
+
+function liveMetal(evidence: Evidence): readonly Finding[] {
+  const high = evidence.band.high
+  return worst(
+    standing(evidence),
+    metalOf(evidence),
+    ({ node }, at) => at.solved.potential(node) * high,
+  )
+    .filter(({ value }) => !atMost(value, LIMITS.metalVolts))
+    .map(({ thing, value, at }) => ({
+      rule: metalOnEarth.id,
+      message: 'metal-live',
+      verdict: 'breaks',
+      severity: 'danger',
+      subjects: [thing.id],
+      params: { thing: thing.label, volts: value },
+      on: commandsOf(at.state),
+    }))
+}
+
+/** Every metal part a person can touch is on earth by copper, and earth touches no mains conductor. */
+export const metalOnEarth: Rule = {
+  id: 'VERIFY-4',
+  title: 'Metal on earth',
+  source: COMMON_PRACTICE,
+  check: evidence => {
+    const net = earthNet(evidence)
+    if (!net) return []
+    return [...notOnEarth(evidence, net), ...tiedToNeutral(evidence, net), ...liveMetal(evidence)]
+  },
+}

@@ -1,0 +1,57 @@
+import type { Finding } from '../../../base/verdict.ts'
+import { LIMITS } from '../../../domain/wiring/limits.ts'
+import type { Observation } from '../../../domain/wiring/observe.ts'
+import type { PlantCircuit } from '../../../domain/wiring/plant.ts'
+import type { Evidence, Rule } from '../rule.ts'
+import { COMMON_PRACTICE, standing } from '../rule.ts'
+
+const finding = (message: string, { load, name }: PlantCircuit): Finding => ({
+  rule: offMeansOff.id,
+  message,
+  verdict: 'breaks',
+  severity: 'danger',
+  subjects: [load.id, name],
+  params: { load: load.label },
+  on: [],
+})
+
+const share = ({ a, b, draw }: PlantCircuit, at: Observation): number =>
+  at.solved.across(a, b) / draw.volts
+
+/** A keypad is always on, by its nature. */
+const isSwitched = ({ load }: PlantCircuit): boolean => load.kind !== 'keypad'
+
+function hangsOnLine(evidence: Evidence, circuit: PlantCircuit): boolean {
+  const { allOff, legVolts } = evidence
+  const half = 0.5 * legVolts
+  const live = (node: string) => allOff.solved.potential(node) >= half
+  if (!(live(circuit.a) && live(circuit.b)) || share(circuit, allOff) >= LIMITS.energised)
+    return false
+  const nearNeutral = (at: Observation) =>
+    Math.min(at.solved.potential(circuit.a), at.solved.potential(circuit.b)) < 0.1 * legVolts
+  return standing(evidence).some(at => share(circuit, at) >= LIMITS.energised && nearNeutral(at))
+}
+
+/**
+ * With nothing commanded no load runs, and no load is switched in its neutral alone.
+ *
+ * A 240 V load switched in one leg stays at 120 V to earth when off: that is how boxes are built,
+ * a note for the lid and no finding here.
+ */
+export const offMeansOff: Rule = {
+  id: 'VERIFY-7',
+  title: 'Off means off',
+  source: COMMON_PRACTICE,
+  check: evidence => {
+    if (evidence.allOff.trip) return []
+    const circuits = evidence.plant.circuits.filter(isSwitched)
+    return [
+      ...circuits
+        .filter(each => share(each, evidence.allOff) >= LIMITS.onWhenOff)
+        .map(each => finding('on-when-off', each)),
+      ...circuits
+        .filter(each => hangsOnLine(evidence, each))
+        .map(each => finding('only-neutral-switched', each)),
+    ]
+  },
+}

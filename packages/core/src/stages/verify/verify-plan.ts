@@ -1,0 +1,220 @@
+import type { Outcome } from '../../base/outcome.ts'
+import { ok } from '../../base/outcome.ts'
+import type { Finding } from '../../base/verdict.ts'
+import { bySeverity } from '../../base/verdict.ts'
+import type { Job } from '../../domain/job.ts'
+import type { Landing } from '../../domain/landing/landing.ts'
+import { uncertainDraws } from '../../domain/wiring/draw.ts'
+import { ratedOf } from '../../domain/wiring/observe.ts'
+import type { PlantPart } from '../../domain/wiring/plant.ts'
+import type { Assumption, Expected, RunningMode, Verification, VerifyFailure } from './artifact.ts'
+import { gather } from './gather.ts'
+import type { Evidence } from './rule.ts'
+import { commandsOf, standing } from './rule.ts'
+import { RULES } from './rules.ts'
+import { share } from './rules/heater-water.ts'
+import { liveWhenOffLoads } from './rules/live-when-off.ts'
+import { commandFor } from './rules/load-served.ts'
+import { legDraw } from './rules/total-draw.ts'
+
+const check = (evidence: Evidence): readonly Finding[] =>
+  RULES.flatMap(rule => rule.check(evidence))
+
+const keyOf = ({ rule, message, subjects }: Finding): string =>
+  `${rule} ${message} ${subjects.join(' ')}`
+
+/** Between the least and the greatest draw, ends first: a bound may fall inside a range. */
+const SHARES = [1, 0, 0.5, 0.25, 0.75] as const
+const HALVINGS = 12
+
+/** A finding that some draws escape holds provided they do: up to where, by halving. */
+function provided(job: Job, landing: Landing, finding: Finding): Finding {
+  let [holds, breaks] = [0, 1]
+  const key = keyOf(finding)
+  const isFound = (at: number) => {
+    const evidence = gather(job, landing, at)
+    return evidence.ok && check(evidence.value).some(each => keyOf(each) === key)
+  }
+  if (isFound(0)) [holds, breaks] = [1, 0]
+  for (let step = 0; step < HALVINGS; step++) {
+    const middle = (holds + breaks) / 2
+    if (isFound(middle)) breaks = middle
+    else holds = middle
+  }
+  const draws = uncertainDraws(job, landing)
+  const amps = Object.fromEntries(
+    draws.slice(0, 1).map(({ load, draw }) => [
+      'assumed',
+      `${load.label} ${holds < breaks ? '≤' : '≥'} ${(draw.from + holds * (draw.to - draw.from)).toFixed(1)} A`,
+    ]),
+  )
+  return {
+    ...finding,
+    verdict: 'provided',
+    severity: finding.severity === 'danger' ? 'warning' : finding.severity,
+    params: { ...finding.params, ...amps },
+  }
+}
+
+/** All variants' findings: what breaks in every one breaks, what breaks in some holds provided. */
+function judge(
+  job: Job,
+  landing: Landing,
+  variants: readonly Evidence[],
+): readonly Finding[] {
+  const all = variants.map(each => new Map(check(each).map(found => [keyOf(found), found] as const)))
+  const keys = new Set(all.flatMap(each => [...each.keys()]))
+  return [...keys].flatMap(key => {
+    const found = all.flatMap(each => each.get(key) ?? [])
+    const first = found[0]
+    if (!first) return []
+    return [found.length === variants.length || first.verdict !== 'breaks'
+      ? first
+      : provided(job, landing, first)]
+  })
+}
+
+const marginOf = (evidence: Evidence, { part, element }: PlantPart): readonly number[] => {
+  const rated =
+    part.kind === 'contact'
+      ? Math.min(part.rated.resistive.si, part.rated.motor?.si ?? part.rated.resistive.si)
+      : part.kind === 'fuse'
+        ? ratedOf(evidence.plant, part)
+        : undefined
+  if (rated === undefined) return []
+  const worst = Math.max(0, ...standing(evidence).map(at => at.solved.amps(element)))
+  return [1 - worst / rated]
+}
+
+function modesOf(evidence: Evidence): readonly RunningMode[] {
+  return standing(evidence)
+    .filter(at => at.state.kind === 'mode')
+    .map(at => ({
+      commands: commandsOf(at.state),
+      heats: at.state.commands.has(evidence.job.box.heat),
+      legAmps: legDraw(evidence, at),
+    }))
+}
+
+function heatPauses(evidence: Evidence, modes: readonly RunningMode[]): readonly string[] {
+  const { heat } = evidence.job.box
+  return (evidence.profile?.commands ?? []).filter(
+    command =>
+      command !== heat &&
+      modes.some(mode => mode.commands.includes(command)) &&
+      !modes.some(mode => mode.heats && mode.commands.includes(command)),
+  )
+}
+
+function expectedOf(evidence: Evidence): readonly Expected[] {
+  const { low, high } = evidence.band
+  return evidence.plant.circuits.map(each => {
+    const running = standing(evidence)
+      .filter(at => at.state.kind === 'mode')
+      .map(at => share(each, at) * each.draw.volts)
+    const nominal = Math.max(0, ...running)
+    const ratio = nominal / each.draw.volts
+    // Between constant impedance and constant power: the band covers both.
+    const spread = each.isMotor ? 1 / (ratio * low || 1) : 1
+    return {
+      load: each.load.id,
+      circuit: each.circuit.id,
+      label: each.load.label,
+      command: commandFor(evidence, each),
+      volts: { low: nominal * low, nominal, high: nominal * high },
+      amps: {
+        low: each.draw.from * Math.min(ratio * low, 1),
+        nominal: each.draw.to * ratio,
+        high: each.draw.to * Math.max(ratio * high, spread),
+      },
+      draw: each.draw,
+    }
+  })
+}
+
+const assumptionsOf = (job: Job, landing: Landing): readonly Assumption[] =>
+  uncertainDraws(job, landing).map(({ load, circuit, draw }) => ({
+    load: load.id,
+    circuit: circuit.id,
+    label: load.label,
+    kind: draw.assumed ? 'unknown' : 'range',
+    atMost: draw.to,
+  }))
+
+function proofOf(variants: readonly Evidence[]): Verification['proof'] {
+  const solved = variants.flatMap(each => [
+    ...each.running.map(at => at.solved.solution),
+    ...each.limitOpen.map(at => at.solved.solution),
+    ...each.devicesOpen.map(at => at.observation.solved.solution),
+  ])
+  const states = variants[0]?.running ?? []
+  const most = (pick: (solution: (typeof solved)[number]) => number) =>
+    solved.reduce((worst, each) => Math.max(worst, pick(each)), 0)
+  return {
+    modes: states.filter(each => each.state.kind === 'mode').length,
+    transitions: states.filter(each => each.state.kind === 'transition').length,
+    solves: solved.length,
+    worstKcl: most(each => each.kclResidual),
+    worstPower: most(each => each.powerBalance),
+  }
+}
+
+function summarise(
+  job: Job,
+  landing: Landing,
+  variants: readonly Evidence[],
+  first: Evidence,
+): Verification {
+  const findings = [...judge(job, landing, variants)].sort(bySeverity)
+  const modes = modesOf(first)
+  return {
+    findings,
+    holds: !findings.some(
+      each => each.verdict === 'breaks' && each.severity !== 'notice',
+    ),
+    assumptions: assumptionsOf(job, landing),
+    proof: proofOf(variants),
+    modes,
+    heatPausesWith: heatPauses(first, modes),
+    expected: expectedOf(first),
+    liveWhenOff: liveWhenOffLoads(first),
+    smallestMargin: Math.min(1, ...first.plant.parts.flatMap(each => marginOf(first, each))),
+    imbalance: Math.max(0, ...modes.map(({ legAmps: [a, b] }) => Math.abs(a - b))),
+    worstLegAmps: Math.max(0, ...modes.flatMap(({ legAmps }) => legAmps)),
+  }
+}
+
+/**
+ * Judges one landing by solving the circuit it makes, in every state the box can reach.
+ *
+ * Trusts nothing that planned it: an as-built landing is judged by the same call.
+ *
+ * @returns fails when the states are too many to enumerate or the network has no meaning: no
+ *   verdict is given then
+ */
+export function verifyPlan(job: Job, landing: Landing): Outcome<Verification, VerifyFailure> {
+  const shares = uncertainDraws(job, landing).length > 0 ? SHARES : SHARES.slice(0, 1)
+  const variants: Evidence[] = []
+  for (const at of shares) {
+    const evidence = gather(job, landing, at)
+    if (!evidence.ok) return evidence
+    variants.push(evidence.value)
+  }
+  const first = variants[0]
+  if (!first) return ok(NOTHING)
+  return ok(summarise(job, landing, variants, first))
+}
+
+const NOTHING: Verification = {
+  findings: [],
+  holds: false,
+  assumptions: [],
+  proof: { modes: 0, transitions: 0, solves: 0, worstKcl: 0, worstPower: 0 },
+  modes: [],
+  heatPausesWith: [],
+  expected: [],
+  liveWhenOff: [],
+  smallestMargin: 0,
+  imbalance: 0,
+  worstLegAmps: 0,
+}

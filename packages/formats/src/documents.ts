@@ -1,0 +1,26 @@
+import type { Catalogue, ControlBox, Landing, SupplyDevice, Survey } from '../../core/src/index.ts'
+import {
+  checkBoard,
+  checkBox,
+  checkSurvey,
+  controlBox,
+  landing,
+  supplyDevice,
+  survey,
+} from '../../core/src/index.ts'
+import type { Read } from './located.ts'
+import { readYaml } from './read-yaml.ts'
+
+/** Reads what was found at a tub; the supply devices it may name come from the catalogue. */
+export const readSurvey = (file: string, text: string, catalogue: Catalogue): Read<Survey> =>
+  readYaml(file, text, survey, value => checkSurvey(value, catalogue))
+
+export const readControlBox = (file: string, text: string): Read<ControlBox> =>
+  readYaml(file, text, controlBox, checkBox)
+
+export const readSupplyDevice = (file: string, text: string): Read<SupplyDevice> =>
+  readYaml(file, text, supplyDevice, value => checkBoard(value.board, ['board']))
+
+/** Reads a landing by its shape; whether it speaks of every end is judged with its job. */
+export const readLanding = (file: string, text: string): Read<Landing> =>
+  readYaml(file, text, landing)

@@ -1,0 +1,3 @@
+export * from './documents.ts'
+export * from './located.ts'
+export * from './read-yaml.ts'

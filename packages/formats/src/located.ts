@@ -1,0 +1,14 @@
+import type { Diagnostic } from '../../core/src/index.ts'
+
+/** A diagnostic at its place in a text. Lines and columns count from 1. */
+export interface LocatedDiagnostic extends Diagnostic {
+  readonly file: string
+  readonly line: number
+  readonly column: number
+}
+
+/** A reading always returns every diagnostic; the value is there only when there are none. */
+export interface Read<Value> {
+  readonly value?: Value
+  readonly diagnostics: readonly LocatedDiagnostic[]
+}
