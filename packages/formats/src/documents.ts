@@ -1,4 +1,4 @@
-import type { Catalogue, ControlBox, Landing, SupplyDevice, Survey } from '../../core/src/index.ts'
+import type { Catalogue, ControlBox, Landing, SupplyDevice, Survey } from '@tubwright/core'
 import {
   checkBoard,
   checkBox,
@@ -7,7 +7,7 @@ import {
   landing,
   supplyDevice,
   survey,
-} from '../../core/src/index.ts'
+} from '@tubwright/core'
 import type { Read } from './located.ts'
 import { readYaml } from './read-yaml.ts'
 

@@ -1,4 +1,4 @@
-import type { Diagnostic } from '../../core/src/index.ts'
+import type { Diagnostic } from '@tubwright/core'
 
 /** A diagnostic at its place in a text. Lines and columns count from 1. */
 export interface LocatedDiagnostic extends Diagnostic {

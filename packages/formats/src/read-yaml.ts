@@ -1,8 +1,8 @@
+import type { Diagnostic } from '@tubwright/core'
 import { distance } from 'fastest-levenshtein'
-import { LineCounter, isMap, isNode, isPair, isScalar, parseDocument } from 'yaml'
 import type { Document } from 'yaml'
+import { isMap, isNode, isPair, isScalar, LineCounter, parseDocument } from 'yaml'
 import type * as z from 'zod'
-import type { Diagnostic } from '../../core/src/index.ts'
 import type { LocatedDiagnostic, Read } from './located.ts'
 import { keysOf, schemaAt, wordsOf } from './schema-walk.ts'
 

@@ -81,12 +81,12 @@ export const DIMENSIONS = {
     to: 500,
     example: '104 °F',
   },
-  'N·m': {
+  N·m: {
     spellings: {
-      'N·m': times(1),
+      N·m: times(1),
       'N m': times(1),
       Nm: times(1),
-      'lbf·in': times(POUND_FORCE_INCH),
+      lbf·in: times(POUND_FORCE_INCH),
       'lbf in': times(POUND_FORCE_INCH),
       'in-lb': times(POUND_FORCE_INCH),
     },

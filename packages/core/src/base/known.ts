@@ -34,6 +34,6 @@ export function boundsOf<U extends string>(
 }
 
 const least = <U extends string>(all: readonly Entered<U>['si'][]) =>
-  all.reduce((a, b) => (b < a ? b : a))
+  Math.min(...all) as Entered<U>['si']
 const greatest = <U extends string>(all: readonly Entered<U>['si'][]) =>
-  all.reduce((a, b) => (b > a ? b : a))
+  Math.max(...all) as Entered<U>['si']

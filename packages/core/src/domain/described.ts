@@ -1,8 +1,8 @@
 import * as z from 'zod'
 import type { Entered, Unit } from '../base/entered.ts'
 import { parseQuantity } from '../base/entered.ts'
-import { UNKNOWN_REASONS } from '../base/known.ts'
 import type { Known } from '../base/known.ts'
+import { UNKNOWN_REASONS } from '../base/known.ts'
 
 /** A stable name within one file: letters, digits, hyphens. */
 export const id = z

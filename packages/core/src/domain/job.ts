@@ -1,11 +1,11 @@
-import type { ConductorSize } from './conductor.ts'
-import type { Colour, Region } from './described.ts'
+import { invariant } from '../base/invariant.ts'
 import type { Board, FeedFunction, LeadFunction, Terminal } from './board/board.ts'
 import type { ControlBox, Place } from './box/control-box.ts'
+import type { ConductorSize } from './conductor.ts'
+import type { Colour, Region } from './described.ts'
 import type { Landing } from './landing/landing.ts'
 import type { Load } from './load/load.ts'
 import type { Supply, SupplyDevice } from './supply/supply.ts'
-import { invariant } from '../base/invariant.ts'
 
 /** What stays at the tub: its supply and its loads. A survey is one. */
 export interface Tub {

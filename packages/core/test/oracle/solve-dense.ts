@@ -15,22 +15,27 @@ export interface Numbered {
   readonly open: Admittances
   readonly emf: Float64Array
   readonly isSwitch: Uint8Array
-  readonly windings: readonly { readonly nodes: Int32Array; readonly ratio: number; readonly y: number }[]
+  readonly windings: readonly {
+    readonly nodes: Int32Array
+    readonly ratio: number
+    readonly y: number
+  }[]
   readonly base: Matrix
   readonly work: Matrix
   readonly rows: Int32Array
   readonly sourceVolts: number
 }
 
-interface Admittances {
+/** One per branch. */
+type Admittances = Vector
+
+interface Vector {
   readonly re: Float64Array
   readonly im: Float64Array
 }
 
-interface Matrix {
-  readonly re: Float64Array
-  readonly im: Float64Array
-}
+/** Row-major. */
+type Matrix = Vector
 
 /** Node voltages of one state, and the branch admittances they were found with. */
 export interface Solution {
@@ -89,23 +94,23 @@ export function solveNetwork(numbered: Numbered, closed: Uint8Array): Solution {
   for (const each of numbered.network.switches) stamp(numbered, work, each.branch, y)
   factorise(work, size, rows)
   const solution = { numbered, re: new Float64Array(size), im: new Float64Array(size), y }
-  for (let pass = 0; pass < 6; pass++) {
+  for (let pass = 0; pass < 5; pass++) {
     const step = surplus(solution)
     substitute(work, rows, step)
-    if (correct(solution, step) <= 1e-13 * sourceVolts) break
+    if (correct(solution, step) <= 1e-10 * sourceVolts) break
   }
   return solution
 }
 
-export const nodeRe = (at: Solution, node: number): number => (node < 0 ? 0 : (at.re[node] as number))
-export const nodeIm = (at: Solution, node: number): number => (node < 0 ? 0 : (at.im[node] as number))
+export const nodeRe = (at: Solution, node: number): number =>
+  node < 0 ? 0 : (at.re[node] as number)
+export const nodeIm = (at: Solution, node: number): number =>
+  node < 0 ? 0 : (at.im[node] as number)
 
 /** Volts between two nodes, or to the reference. */
 export function voltsBetween(at: Solution, a: string, b = ''): number {
   const [i, j] = [indexOf(at, a), indexOf(at, b)]
-  return Math.sqrt(
-    (nodeRe(at, i) - nodeRe(at, j)) ** 2 + (nodeIm(at, i) - nodeIm(at, j)) ** 2,
-  )
+  return Math.sqrt((nodeRe(at, i) - nodeRe(at, j)) ** 2 + (nodeIm(at, i) - nodeIm(at, j)) ** 2)
 }
 
 /** Amps through a branch from its first node to its second. */
@@ -140,7 +145,10 @@ const indexOf = (at: Solution, node: string): number =>
 function numberNodes(network: Network): ReadonlyMap<string, number> {
   const neighbours = new Map<string, Set<string>>()
   const join = (a: string, b: string): void => {
-    for (const [from, to] of [[a, b], [b, a]] as const) {
+    for (const [from, to] of [
+      [a, b],
+      [b, a],
+    ] as const) {
       const own = neighbours.get(from) ?? new Set()
       neighbours.set(from, own.add(to))
     }
@@ -192,7 +200,8 @@ function admittancesWith(numbered: Numbered, closed: Uint8Array): Admittances {
 
 function assembleBase(numbered: Numbered): void {
   const { base, isSwitch, closed, size, windings } = numbered
-  for (let at = 0; at < isSwitch.length; at++) if (isSwitch[at] === 0) stamp(numbered, base, at, closed)
+  for (let at = 0; at < isSwitch.length; at++)
+    if (isSwitch[at] === 0) stamp(numbered, base, at, closed)
   for (const { nodes, ratio, y } of windings) {
     const weights = [ratio, -ratio, -1, 1]
     for (const [row, i] of nodes.entries())
@@ -216,7 +225,7 @@ function stamp(numbered: Numbered, into: Matrix, branch: number, y: Admittances)
   }
 }
 
-function addAt(into: Matrix, at: number, re: number, im: number): void {
+function addAt(into: Vector, at: number, re: number, im: number): void {
   ;(into.re[at] as number) += re
   ;(into.im[at] as number) += im
 }
@@ -224,6 +233,7 @@ function addAt(into: Matrix, at: number, re: number, im: number): void {
 /** Gaussian elimination in place, rows chosen by the largest remaining entry of the column. */
 function factorise(matrix: Matrix, size: number, rows: Int32Array): void {
   const { re, im } = matrix
+  const filled = new Int32Array(size)
   for (let row = 0; row < size; row++) rows[row] = row * size
   for (let k = 0; k < size; k++) {
     choosePivot(matrix, size, rows, k)
@@ -231,6 +241,9 @@ function factorise(matrix: Matrix, size: number, rows: Int32Array): void {
     const pre = re[pivot + k] as number
     const pim = im[pivot + k] as number
     const square = pre * pre + pim * pim
+    let count = 0
+    for (let column = k + 1; column < size; column++)
+      if (re[pivot + column] !== 0 || im[pivot + column] !== 0) filled[count++] = column
     for (let row = k + 1; row < size; row++) {
       const at = rows[row] as number
       const are = re[at + k] as number
@@ -240,10 +253,10 @@ function factorise(matrix: Matrix, size: number, rows: Int32Array): void {
       const mim = (aim * pre - are * pim) / square
       re[at + k] = mre
       im[at + k] = mim
-      for (let column = k + 1; column < size; column++) {
+      for (let each = 0; each < count; each++) {
+        const column = filled[each] as number
         const ure = re[pivot + column] as number
         const uim = im[pivot + column] as number
-        if (ure === 0 && uim === 0) continue
         re[at + column] = (re[at + column] as number) - mre * ure + mim * uim
         im[at + column] = (im[at + column] as number) - mre * uim - mim * ure
       }
@@ -257,7 +270,9 @@ function choosePivot(matrix: Matrix, size: number, rows: Int32Array, k: number):
   let greatest = -1
   for (let row = k; row < size; row++) {
     const at = (rows[row] as number) + k
-    const own = (re[at] as number) ** 2 + (im[at] as number) ** 2
+    const vre = re[at] as number
+    const vim = im[at] as number
+    const own = vre * vre + vim * vim
     if (own > greatest) {
       greatest = own
       best = row
@@ -270,60 +285,63 @@ function choosePivot(matrix: Matrix, size: number, rows: Int32Array, k: number):
 }
 
 /** Solves with the factors; the right side is replaced by the answer. */
-function substitute(matrix: Matrix, rows: Int32Array, side: { re: Float64Array; im: Float64Array }) {
-  const { re, im } = matrix
+function substitute(matrix: Matrix, rows: Int32Array, side: Vector): void {
   const size = rows.length
-  const xre = new Float64Array(size)
-  const xim = new Float64Array(size)
+  const x = { re: new Float64Array(size), im: new Float64Array(size) }
   for (let row = 0; row < size; row++) {
     const at = rows[row] as number
-    const from = at / size
-    let sre = side.re[from] as number
-    let sim = side.im[from] as number
-    for (let column = 0; column < row; column++) {
-      const mre = re[at + column] as number
-      const mim = im[at + column] as number
-      if (mre === 0 && mim === 0) continue
-      const vre = xre[column] as number
-      const vim = xim[column] as number
-      sre -= mre * vre - mim * vim
-      sim -= mre * vim + mim * vre
-    }
-    xre[row] = sre
-    xim[row] = sim
+    const from = Math.round(at / size)
+    x.re[row] = side.re[from] as number
+    x.im[row] = side.im[from] as number
+    takeAway(matrix, at, x, row, 0, row)
   }
   for (let row = size - 1; row >= 0; row--) {
     const at = rows[row] as number
-    let sre = xre[row] as number
-    let sim = xim[row] as number
-    for (let column = row + 1; column < size; column++) {
-      const mre = re[at + column] as number
-      const mim = im[at + column] as number
-      if (mre === 0 && mim === 0) continue
-      const vre = xre[column] as number
-      const vim = xim[column] as number
-      sre -= mre * vre - mim * vim
-      sim -= mre * vim + mim * vre
-    }
-    const pre = re[at + row] as number
-    const pim = im[at + row] as number
+    takeAway(matrix, at, x, row, row + 1, size)
+    const pre = matrix.re[at + row] as number
+    const pim = matrix.im[at + row] as number
     const square = pre * pre + pim * pim
-    xre[row] = (sre * pre + sim * pim) / square
-    xim[row] = (sim * pre - sre * pim) / square
+    const sre = x.re[row] as number
+    const sim = x.im[row] as number
+    x.re[row] = (sre * pre + sim * pim) / square
+    x.im[row] = (sim * pre - sre * pim) / square
   }
-  side.re.set(xre)
-  side.im.set(xim)
+  side.re.set(x.re)
+  side.im.set(x.im)
+}
+
+/** From one entry of `x`, the products of a stretch of its matrix row with `x` itself. */
+function takeAway(
+  matrix: Matrix,
+  at: number,
+  x: Vector,
+  row: number,
+  from: number,
+  to: number,
+): void {
+  const { re, im } = matrix
+  let sre = x.re[row] as number
+  let sim = x.im[row] as number
+  for (let column = from; column < to; column++) {
+    const mre = re[at + column] as number
+    const mim = im[at + column] as number
+    if (mre === 0 && mim === 0) continue
+    const vre = x.re[column] as number
+    const vim = x.im[column] as number
+    sre -= mre * vre - mim * vim
+    sim -= mre * vim + mim * vre
+  }
+  x.re[row] = sre
+  x.im[row] = sim
 }
 
 /** Amps that flow into each node beyond what flows out: zero when solved. */
-function surplus(at: Solution): { re: Float64Array; im: Float64Array } {
+function surplus(at: Solution): Vector {
   const { numbered } = at
   const { size, a, b } = numbered
   const side = { re: new Float64Array(size), im: new Float64Array(size) }
   const put = (node: number, re: number, im: number): void => {
-    if (node < 0) return
-    ;(side.re[node] as number) += re
-    ;(side.im[node] as number) += im
+    if (node >= 0) addAt(side, node, re, im)
   }
   for (let branch = 0; branch < a.length; branch++) {
     const amps = branchAmps(at, branch)
@@ -340,7 +358,7 @@ function surplus(at: Solution): { re: Float64Array; im: Float64Array } {
 }
 
 /** Adds the step, and returns its greatest entry. */
-function correct(at: Solution, step: { re: Float64Array; im: Float64Array }): number {
+function correct(at: Solution, step: Vector): number {
   let greatest = 0
   for (let node = 0; node < at.re.length; node++) {
     const [re, im] = [step.re[node] as number, step.im[node] as number]

@@ -1,6 +1,6 @@
 import * as z from 'zod'
-import { id, known, label, quantity } from '../described.ts'
 import { conductorSize } from '../conductor.ts'
+import { id, known, label, quantity } from '../described.ts'
 
 /**
  * What an installer can land on, and what lies behind it: terminals, connectors, parts, jumpers.
@@ -89,9 +89,7 @@ export const jumper = z.strictObject({
   id,
   label,
   /** Each position joins pairs of nodes; an empty list is "left out". */
-  positions: z
-    .array(z.strictObject({ id, label: label.optional(), joins: z.array(pair) }))
-    .min(2),
+  positions: z.array(z.strictObject({ id, label: label.optional(), joins: z.array(pair) })).min(2),
   factory: id,
   rated: quantity('A'),
   at: z.tuple([quantity('m'), quantity('m')]).optional(),

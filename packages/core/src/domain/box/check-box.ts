@@ -55,8 +55,18 @@ const checkProfiles = (box: ControlBox, commands: Names) =>
     const at = ['profiles', index]
     return [
       ...all([...at, 'commands'], profile.commands, commands, 'a command'),
-      ...all([...at, 'heatsWith'], profile.heatsWith, profile.commands, 'a command of this profile'),
-      ...all([...at, 'filtersWith'], profile.filtersWith, profile.commands, 'a command of this profile'),
+      ...all(
+        [...at, 'heatsWith'],
+        profile.heatsWith,
+        profile.commands,
+        'a command of this profile',
+      ),
+      ...all(
+        [...at, 'filtersWith'],
+        profile.filtersWith,
+        profile.commands,
+        'a command of this profile',
+      ),
       ...values([...at, 'follows'], profile.follows, profile.commands, 'a command of this profile'),
     ]
   })

@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import { board, FEED_FUNCTIONS, FUNCTIONS } from '../board/board.ts'
-import { REGIONS, SYSTEMS, id, label, quantity } from '../described.ts'
+import { id, label, quantity, REGIONS, SYSTEMS } from '../described.ts'
 import { curveName, load } from '../load/load.ts'
 
 /** A supply the box accepts, and the jumper positions it then needs. */
@@ -101,9 +101,7 @@ export const controlBox = z.strictObject({
   flowProof: z.enum(['pressure-switch', 'flow-switch', 'probe-pair']),
   /** What comes in the carton: heater, probes, keypad. */
   supplied: z.array(load).default([]),
-  keypadHole: z
-    .strictObject({ width: quantity('m'), height: quantity('m') })
-    .optional(),
+  keypadHole: z.strictObject({ width: quantity('m'), height: quantity('m') }).optional(),
 })
 export type ControlBox = z.output<typeof controlBox>
 export type Feed = ControlBox['feeds'][number]

@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../../base/diagnostic.ts'
-import { type Job, boardOf } from '../job.ts'
+import { boardOf, type Job } from '../job.ts'
 import { isPowered } from '../load/load.ts'
 import { idsOf, named } from '../names.ts'
 import type { Landing } from './landing.ts'

@@ -12,7 +12,9 @@ function checkCircuits(load: PoweredLoad, path: Path): readonly Diagnostic[] {
     const across = circuit.across.flatMap((id, side) =>
       named([...at, 'across', side], id, leads, 'a lead of this load'),
     )
-    const strapped = Object.values(load.straps?.positions ?? {}).some(each => circuit.id in each.amps)
+    const strapped = Object.values(load.straps?.positions ?? {}).some(
+      each => circuit.id in each.amps,
+    )
     const given = [circuit.amps, circuit.power].filter(each => each !== undefined).length
     const draw: Diagnostic[] =
       given === 1 || (given === 0 && strapped)
@@ -31,10 +33,18 @@ function checkCircuits(load: PoweredLoad, path: Path): readonly Diagnostic[] {
 
 function checkVolts(load: PoweredLoad, path: Path): readonly Diagnostic[] {
   const positions = Object.keys(load.straps?.positions ?? {})
-  if (load.straps) return named([...path, 'straps', 'found'], load.straps.found, positions, 'a strap position')
+  if (load.straps)
+    return named([...path, 'straps', 'found'], load.straps.found, positions, 'a strap position')
   return load.volts
     ? []
-    : [{ code: 'missing-key', path: [...path, 'volts'], is: 'missing', may: 'volts, such as "240 V"' }]
+    : [
+        {
+          code: 'missing-key',
+          path: [...path, 'volts'],
+          is: 'missing',
+          may: 'volts, such as "240 V"',
+        },
+      ]
 }
 
 function checkPowered(load: PoweredLoad, path: Path): readonly Diagnostic[] {

@@ -52,9 +52,7 @@ const powered = {
   volts: quantity('V').optional(),
   circuits: z.array(circuit).min(1),
   /** A dual-voltage load: what each strap position means, and the one found. */
-  straps: z
-    .strictObject({ found: id, positions: z.record(id, strap) })
-    .optional(),
+  straps: z.strictObject({ found: id, positions: z.record(id, strap) }).optional(),
 }
 
 /** Which circuits, when they run, push water through the heater. */

@@ -1,7 +1,7 @@
 import * as z from 'zod'
 import { board, FEED_FUNCTIONS, node } from '../board/board.ts'
 import { conductorSize } from '../conductor.ts'
-import { COLOURS, SYSTEMS, id, known, label, quantity } from '../described.ts'
+import { COLOURS, id, known, label, quantity, SYSTEMS } from '../described.ts'
 
 /** A breaker, disconnect or cord plug between the panel and the tub, described as a board. */
 export const supplyDevice = z.strictObject({

@@ -3,7 +3,10 @@ import type { Plant } from './plant.ts'
 
 /** Elements that are nothing but copper: conductors, tails, jumpers. */
 const isCopper = (id: string): boolean =>
-  id.startsWith('lead:') || id.startsWith('cable:') || id.startsWith('tail:') || id.startsWith('jumper:')
+  id.startsWith('lead:') ||
+  id.startsWith('cable:') ||
+  id.startsWith('tail:') ||
+  id.startsWith('jumper:')
 
 /** Every node that copper alone joins to this one: no contact, pole, switch, fuse or load between. */
 export function joinedByCopper(plant: Plant, from: NodeId): ReadonlySet<NodeId> {

@@ -2,8 +2,8 @@ import type { Complex } from '../../base/complex.ts'
 import { complex } from '../../base/complex.ts'
 import { boundsOf } from '../../base/known.ts'
 import type { ControlBox, Place } from '../box/control-box.ts'
-import { placeOf } from '../job.ts'
 import type { Job } from '../job.ts'
+import { placeOf } from '../job.ts'
 import type { Landing } from '../landing/landing.ts'
 import type { Circuit, PoweredLoad } from '../load/load.ts'
 import { isPowered } from '../load/load.ts'
@@ -78,8 +78,10 @@ export const uncertainDraws = (
   job: Job,
   landing: Landing,
 ): readonly { readonly load: PoweredLoad; readonly circuit: Circuit; readonly draw: Draw }[] =>
-  job.loads.filter(isPowered).flatMap(load =>
-    load.circuits
-      .map(circuit => ({ load, circuit, draw: drawOf(job, landing, load, circuit) }))
-      .filter(({ draw }) => draw.from !== draw.to),
-  )
+  job.loads
+    .filter(isPowered)
+    .flatMap(load =>
+      load.circuits
+        .map(circuit => ({ load, circuit, draw: drawOf(job, landing, load, circuit) }))
+        .filter(({ draw }) => draw.from !== draw.to),
+    )

@@ -1,6 +1,6 @@
-import type { Complex } from '../../base/complex.ts'
-import { ZERO, add, magnitude } from '../../base/complex.ts'
 import { atLeast } from '../../base/compare.ts'
+import type { Complex } from '../../base/complex.ts'
+import { add, magnitude, ZERO } from '../../base/complex.ts'
 import { boundsOf } from '../../base/known.ts'
 import type { Part } from '../board/board.ts'
 import { LIMITS } from './limits.ts'

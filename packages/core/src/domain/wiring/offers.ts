@@ -1,6 +1,5 @@
-import type { Feed } from '../box/control-box.ts'
-import type { ControlBox, Place } from '../box/control-box.ts'
 import type { FeedFunction, LeadFunction } from '../board/board.ts'
+import type { ControlBox, Feed, Place } from '../box/control-box.ts'
 import type { Job, Tub } from '../job.ts'
 import { BOX, findTerminal, jobOf } from '../job.ts'
 import type { Landing } from '../landing/landing.ts'
@@ -103,8 +102,7 @@ export function jumperChoices(
 
 function landingOf(job: Job, feed: Feed, jumpers: Offer['jumpers']): Landing {
   const ends = job.ends.map(end => {
-    const at =
-      end.board === BOX ? `${BOX}.${feed.lands[end.function as FeedFunction]}` : end.found
+    const at = end.board === BOX ? `${BOX}.${feed.lands[end.function as FeedFunction]}` : end.found
     return [end.id, at ?? 'insulated'] as const
   })
   return {

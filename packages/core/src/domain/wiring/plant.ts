@@ -163,10 +163,7 @@ export function plantOf(
   if (!compiled.ok) return fail(compiled.failure)
   const parts = partsOf(job)
   const contactOf = new Map(
-    job.box.commands.map(command => [
-      command.id,
-      command.closes.map(id => partElement(BOX, id)),
-    ]),
+    job.box.commands.map(command => [command.id, command.closes.map(id => partElement(BOX, id))]),
   )
   return ok({
     job,
@@ -229,14 +226,9 @@ export interface Solved {
 const NOTHING: Complex = { re: 0, im: 0 }
 
 /** Solves one state of a plant. */
-export function solveState(
-  plant: Plant,
-  state: State,
-  circumstance: Circumstance = {},
-): Solved {
+export function solveState(plant: Plant, state: State, circumstance: Circumstance = {}): Solved {
   const solution = solveNetwork(plant.compiled, closedIn(plant, state, circumstance))
-  const volts = (node: NodeId): Complex =>
-    plant.nodes.has(node) ? solution.volts(node) : NOTHING
+  const volts = (node: NodeId): Complex => (plant.nodes.has(node) ? solution.volts(node) : NOTHING)
   const current = (element: string): Complex =>
     plant.elements.has(element) ? solution.current(element) : NOTHING
   return {

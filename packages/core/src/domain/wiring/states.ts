@@ -1,11 +1,11 @@
 import { atMost } from '../../base/compare.ts'
+import type { Outcome } from '../../base/outcome.ts'
+import { fail, ok } from '../../base/outcome.ts'
 import type { FeedFunction } from '../board/board.ts'
 import type { ControlBox, Feed, Profile } from '../box/control-box.ts'
 import type { Job } from '../job.ts'
 import { BOX } from '../job.ts'
 import type { Landing } from '../landing/landing.ts'
-import type { Outcome } from '../../base/outcome.ts'
-import { fail, ok } from '../../base/outcome.ts'
 
 /** A set of outputs energised together that the box can reach, or passes through on the way. */
 export interface State {
@@ -94,7 +94,7 @@ const hasTwo = (bits: number): boolean => (bits & (bits - 1)) !== 0
 function isReachable(on: number, masks: Masks, limit: number): boolean {
   if (masks.exclusive.some(set => hasTwo(on & set))) return false
   for (const [follower, leader] of masks.follows)
-    if ((on & follower) !== 0 !== ((on & leader) !== 0)) return false
+    if (((on & follower) !== 0) !== ((on & leader) !== 0)) return false
   const heats = (on & masks.heat) !== 0
   if (heats && ((on & masks.heatsWith) === 0 || (on & masks.heatYieldsTo) !== 0)) return false
   if (!masks.amps) return true

@@ -67,13 +67,15 @@ function sourceElements(job: Job): readonly Element[] {
   const ohms = complex(supply.sourceImpedance?.si ?? FIGURES.sourceOhms)
   const leg = LEG_VOLTS[supply.system]
   const at = (name: string | undefined) => (name === undefined ? [] : [boardNode(first.id, name)])
-  const source = (id: string, emf: number) => (node: NodeId): Element => ({
-    kind: 'source',
-    id,
-    between: [node, REFERENCE],
-    volts: complex(emf),
-    ohms,
-  })
+  const source =
+    (id: string, emf: number) =>
+    (node: NodeId): Element => ({
+      kind: 'source',
+      id,
+      between: [node, REFERENCE],
+      volts: complex(emf),
+      ohms,
+    })
   return [
     ...at(device.fedAt.leg1).map(source('source:leg1', leg)),
     ...(supply.system === 'split-phase'
@@ -270,9 +272,7 @@ function loadElements(job: Job, landing: Landing, share: number): readonly Eleme
 }
 
 const nodesOf = (element: Element): readonly NodeId[] =>
-  element.kind === 'transformer'
-    ? [...element.primary, ...element.secondary]
-    : element.between
+  element.kind === 'transformer' ? [...element.primary, ...element.secondary] : element.between
 
 /** Nodes joined to the reference by elements; the windings of a transformer join nothing. */
 function reachedFrom(reference: NodeId, elements: readonly Element[]): ReadonlySet<NodeId> {

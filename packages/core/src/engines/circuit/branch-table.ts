@@ -1,7 +1,6 @@
 import type { Complex } from '../../base/complex.ts'
 import { complex, divide, ZERO } from '../../base/complex.ts'
 import type { Element, Network, NodeId, Transformer } from './network.ts'
-import { pairsOf } from './network.ts'
 
 /**
  * Every element as numbers in flat arrays, in the order of the network; complex numbers interleaved.
@@ -52,8 +51,24 @@ function fixedAdmittance(element: Element, hertz: number): Complex {
   }
 }
 
-const interleaved = (values: readonly Complex[]): Float64Array =>
-  new Float64Array(values.flatMap(({ re, im }) => [re, im]))
+function interleaved(values: readonly Complex[]): Float64Array {
+  const numbers = new Float64Array(2 * values.length)
+  values.forEach(({ re, im }, index) => {
+    numbers[2 * index] = re
+    numbers[2 * index + 1] = im
+  })
+  return numbers
+}
+
+function firstPairs(elements: readonly Element[], indexOf: (node: NodeId) => number): Int32Array {
+  const numbers = new Int32Array(2 * elements.length)
+  elements.forEach((element, index) => {
+    const [first, second] = element.kind === 'transformer' ? element.primary : element.between
+    numbers[2 * index] = indexOf(first)
+    numbers[2 * index + 1] = indexOf(second)
+  })
+  return numbers
+}
 
 /** Writes the network's elements down as numbers; the network must be free of structural faults. */
 export function tabulateBranches(
@@ -64,7 +79,7 @@ export function tabulateBranches(
   const indexOf = (node: NodeId): number => nodeIndexes.get(node) as number
   const contacts = elements.filter(each => each.kind === 'contact')
   return {
-    ends: new Int32Array(elements.flatMap(each => (pairsOf(each)[0] ?? []).map(indexOf))),
+    ends: firstPairs(elements, indexOf),
     admittances: interleaved(elements.map(each => fixedAdmittance(each, hertz))),
     emfs: interleaved(elements.map(each => (each.kind === 'source' ? each.volts : ZERO))),
     contactOf: contactNumbers(elements),

@@ -69,12 +69,12 @@ export function planElimination(
   const driven = branches.map(({ from, to, isDriven }) =>
     isDriven ? currentOf(plan, from, to, to) : undefined,
   )
-  const standing = new Set(branches.flatMap(({ from, to }) => [from, to]).sort((a, b) => a - b))
+  const standing = new Set(branches.flatMap(({ from, to }) => [from, to]))
   standing.delete(ground)
-  while (standing.size > 0) {
-    const pivot = leastDegree(standing, plan.neighbours)
-    standing.delete(pivot)
-    planPivot(plan, pivot)
+  const waiting = [...standing].sort((a, b) => a - b)
+  while (waiting.length > 0) {
+    const [pivot] = waiting.splice(leastDegree(waiting, plan.neighbours), 1)
+    planPivot(plan, pivot as number)
   }
   const currentsAt = 2 * plan.admittanceCount
   return {
@@ -103,15 +103,15 @@ const newPlan = (nodeCount: number): Plan => ({
 const neighboursOf = (plan: Plan, node: number): Map<number, number> =>
   plan.neighbours[node] as Map<number, number>
 
-function leastDegree(standing: ReadonlySet<number>, neighbours: Neighbours): number {
-  let best = -1
+/** Where in the list the node with the fewest neighbours stands. */
+function leastDegree(waiting: readonly number[], neighbours: Neighbours): number {
+  let best = 0
   let least = Number.POSITIVE_INFINITY
-  for (const node of standing) {
-    const degree = neighbours[node]?.size ?? 0
-    if (degree < least) {
-      least = degree
-      best = node
-    }
+  for (let index = 0; index < waiting.length; index++) {
+    const degree = neighbours[waiting[index] as number]?.size ?? 0
+    if (degree >= least) continue
+    least = degree
+    best = index
   }
   return best
 }
@@ -149,27 +149,29 @@ function planPivot(plan: Plan, pivot: number): void {
   planMoves(plan, pivot, star)
 }
 
-function planSums(plan: Plan, pivot: number, star: Star): void {
-  const sums = star.flatMap(([, admittance]) => {
-    const current = plan.currents.get(admittance)
-    return current ? [current.offset, current.head === pivot ? 1 : -1] : []
-  })
-  plan.steps.push(sums.length / 2, ...sums)
+function planSums({ currents, steps }: Plan, pivot: number, star: Star): void {
+  const countAt = steps.push(0) - 1
+  for (const [, admittance] of star) {
+    const current = currents.get(admittance)
+    if (current) steps.push(current.offset, current.head === pivot ? 1 : -1)
+  }
+  steps[countAt] = (steps.length - countAt - 1) / 2
 }
 
-/** A current from `tail` into the pivot goes on, in shares, to every other neighbour. */
+/** A current from a neighbour into the pivot goes on, in shares, to every other neighbour. */
 function planMoves(plan: Plan, pivot: number, star: Star): void {
-  const moves = star.flatMap(([tail, admittance]) => {
+  const countAt = plan.steps.push(0) - 1
+  for (const [tail, admittance] of star) {
     const source = plan.currents.get(admittance)
-    if (!source) return []
-    return star.flatMap(([node], position) => {
-      if (node === tail) return []
+    if (!source) continue
+    for (const [position, [node]] of star.entries()) {
+      if (node === tail) continue
       const target = currentOf(plan, tail, node, node)
       const sign = (source.head === pivot) === (target.head === node) ? 1 : -1
-      return [target.offset, source.offset, position, sign]
-    })
-  })
-  plan.steps.push(moves.length / 4, ...moves)
+      plan.steps.push(target.offset, source.offset, position, sign)
+    }
+  }
+  plan.steps[countAt] = (plan.steps.length - countAt - 1) / 4
 }
 
 /** Currents were counted from 0 while the number of admittances was still growing. */

@@ -74,6 +74,9 @@ export const pairsOf = (element: Element): readonly Pair[] =>
   element.kind === 'transformer' ? [element.primary, element.secondary] : [element.between]
 
 /** Every node, the reference first, then in the order in which the elements name them. */
-export const nodesOf = (network: Network): readonly NodeId[] => [
-  ...new Set([network.reference, ...network.elements.flatMap(each => pairsOf(each).flat())]),
-]
+export function nodesOf(network: Network): readonly NodeId[] {
+  const nodes = new Set([network.reference])
+  for (const element of network.elements)
+    for (const [first, second] of pairsOf(element)) nodes.add(first).add(second)
+  return [...nodes]
+}

@@ -1,5 +1,5 @@
+import type { Finding } from '../../base/verdict.ts'
 import type { Landing } from '../../domain/landing/landing.ts'
-import type { Verification } from '../verify/artifact.ts'
 
 /** Where one load goes. */
 export interface Assignment {
@@ -80,19 +80,31 @@ export interface WiringPlan {
   readonly search: SearchReport
 }
 
-/** The plan with the proof that its own verification gave. */
-export interface ProvenPlan {
-  readonly plan: WiringPlan
-  readonly verification: Verification
+/** What the search asks of a judge that it neither is nor trusts: some verdict on one landing. */
+export interface Judged {
+  readonly findings: readonly Finding[]
+  readonly holds: boolean
+  readonly modes: readonly { readonly heats: boolean }[]
+  readonly smallestMargin: number
+  readonly imbalance: number
 }
 
-export type PlanFailure =
+/** Judges one landing; undefined where no verdict can be given. */
+export type Judge<Verdict extends Judged> = (landing: Landing) => Verdict | undefined
+
+/** A plan, and what the judge said of it. */
+export interface JudgedPlan<Verdict extends Judged> {
+  readonly plan: WiringPlan
+  readonly verification: Verdict
+}
+
+export type PlanFailure<Verdict extends Judged = Judged> =
   | {
       readonly reason: 'no-plan'
       readonly box: string
       readonly search: SearchReport
-      /** The verification of the least bad landing tried, if any was. */
-      readonly closest: Verification | undefined
+      /** What the judge said of the least bad landing tried, if any was. */
+      readonly closest: Verdict | undefined
     }
   | { readonly reason: 'limit-reached'; readonly limit: number; readonly search: SearchReport }
   | { readonly reason: 'cannot'; readonly box: string; readonly message: string }

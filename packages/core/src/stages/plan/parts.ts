@@ -1,6 +1,6 @@
+import type { Terminal } from '../../domain/board/board.ts'
 import type { Job } from '../../domain/job.ts'
 import { findTerminal } from '../../domain/job.ts'
-import type { Terminal } from '../../domain/board/board.ts'
 import type { Landing } from '../../domain/landing/landing.ts'
 import type { PlannedPart } from './artifact.ts'
 
@@ -16,7 +16,8 @@ function crimped(job: Job, landing: Landing): readonly PlannedPart[] {
   const byMessage = new Map<PlannedPart['message'], string[]>()
   for (const end of job.ends) {
     const load = job.loads.find(each => each.id === end.owner)
-    const isPlugged = end.of === 'lead' && load?.plug !== undefined && !(end.owner in landing.adapters)
+    const isPlugged =
+      end.of === 'lead' && load?.plug !== undefined && !(end.owner in landing.adapters)
     const terminal = findTerminal(job, landing.ends[end.id] ?? '')
     const message = terminal && !isPlugged ? TERMINALS_FOR[terminal.kind] : undefined
     if (!message || end.board !== 'box') continue
@@ -37,6 +38,8 @@ export function partsOf(job: Job, landing: Landing): readonly PlannedPart[] {
   })
   const capped = job.ends.filter(end => landing.ends[end.id] === 'insulated').map(end => end.id)
   const caps: PlannedPart[] =
-    capped.length > 0 ? [{ message: 'caps', subjects: capped, params: { count: capped.length } }] : []
+    capped.length > 0
+      ? [{ message: 'caps', subjects: capped, params: { count: capped.length } }]
+      : []
   return [...adapters, ...crimped(job, landing), ...caps]
 }

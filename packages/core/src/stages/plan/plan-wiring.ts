@@ -7,12 +7,12 @@ import type { Landing } from '../../domain/landing/landing.ts'
 import { isPowered } from '../../domain/load/load.ts'
 import { offersOf } from '../../domain/wiring/offers.ts'
 import { arriving, feedOf } from '../../domain/wiring/states.ts'
-import type { Verification } from '../verify/artifact.ts'
-import { verifyPlan } from '../verify/verify-plan.ts'
 import type {
+  Judge,
+  Judged,
+  JudgedPlan,
   JumperSetting,
   PlanFailure,
-  ProvenPlan,
   Score,
   SearchReport,
   StrapSetting,
@@ -89,12 +89,7 @@ const strapsOf = (job: Job, landing: Landing): readonly StrapSetting[] =>
   })
 
 /** How good a proven landing is. */
-export function scoreOf(
-  job: Job,
-  landing: Landing,
-  adapters: number,
-  verification: Verification,
-): Score {
+export function scoreOf(job: Job, landing: Landing, adapters: number, verification: Judged): Score {
   const jumpers = jumpersOf(job, landing).filter(each => each.moves).length
   const straps = strapsOf(job, landing).filter(each => each.moves).length
   return {
@@ -116,17 +111,17 @@ export function isBetter(a: Score, b: Score): boolean {
   return a.order < b.order
 }
 
-const dangersOf = (verification: Verification): number =>
+const breaksOf = (verification: Judged): number =>
   verification.findings.filter(each => each.verdict === 'breaks' && each.severity !== 'notice')
     .length
 
-interface Found {
+interface Found<Verdict extends Judged> {
   readonly candidate: Candidate
-  readonly verification: Verification
+  readonly verification: Verdict
   readonly score: Score
 }
 
-function planOf(job: Job, feed: Feed, found: Found, search: SearchReport): WiringPlan {
+function planOf(job: Job, feed: Feed, found: Found<Judged>, search: SearchReport): WiringPlan {
   const { landing, seating } = found.candidate
   const used = new Set([...seating.values()].map(place => place.id))
   return {
@@ -155,7 +150,7 @@ function planOf(job: Job, feed: Feed, found: Found, search: SearchReport): Wirin
 }
 
 /**
- * The best landing of this tub on this box, with its proof.
+ * The best landing of this tub on this box, with what the judge says of it.
  *
  * Goes through every seating, jumper, strap and profile, seatings with the fewest adapters first:
  * once one holds, seatings that need more adapters are bounded out. Jumper and strap positions
@@ -166,17 +161,18 @@ function planOf(job: Job, feed: Feed, found: Found, search: SearchReport): Wirin
  * @returns fails with 'no-plan' when every candidate breaks something, with 'limit-reached' when
  *   the search stopped first: never the one for the other
  */
-export function planWiring(
+export function planWiring<Verdict extends Judged>(
   job: Job,
+  judge: Judge<Verdict>,
   limits: SearchLimits = SEARCH_LIMITS,
-): Outcome<ProvenPlan, PlanFailure> {
+): Outcome<JudgedPlan<Verdict>, PlanFailure<Verdict>> {
   const feed = feedOf(job)
   if (!feed) return fail({ reason: 'cannot', box: job.box.id, message: 'not-for-system' })
   const here = arriving(job)
   if (!Object.keys(feed.lands).every(each => (here as ReadonlySet<string>).has(each)))
     return fail({ reason: 'cannot', box: job.box.id, message: 'conductor-missing' })
-  let best: Found | undefined
-  let closest: Verification | undefined
+  let best: Found<Verdict> | undefined
+  let closest: Verdict | undefined
   let [considered, solved, boundedOut] = [0, 0, 0]
   for (const candidate of candidatesOf(job, feed)) {
     considered++
@@ -191,16 +187,14 @@ export function planWiring(
         search: { considered, solved, boundedOut },
       })
     solved++
-    const verification = verifyPlan(job, candidate.landing)
-    if (!verification.ok) continue
-    if (!verification.value.holds) {
-      if (!closest || dangersOf(verification.value) < dangersOf(closest))
-        closest = verification.value
+    const verification = judge(candidate.landing)
+    if (!verification) continue
+    if (!verification.holds) {
+      if (!closest || breaksOf(verification) < breaksOf(closest)) closest = verification
       continue
     }
-    const score = scoreOf(job, candidate.landing, candidate.adapters, verification.value)
-    if (!best || isBetter(score, best.score))
-      best = { candidate, verification: verification.value, score }
+    const score = scoreOf(job, candidate.landing, candidate.adapters, verification)
+    if (!best || isBetter(score, best.score)) best = { candidate, verification, score }
   }
   const search = { considered, solved, boundedOut }
   if (!best) return fail({ reason: 'no-plan', box: job.box.id, search, closest })

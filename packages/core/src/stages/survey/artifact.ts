@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { REGIONS, id, label, quantity } from '../../domain/described.ts'
+import { id, label, quantity, REGIONS } from '../../domain/described.ts'
 import { load } from '../../domain/load/load.ts'
 import { supply } from '../../domain/supply/supply.ts'
 
@@ -17,8 +17,6 @@ export const survey = z.strictObject({
     .strictObject({ width: quantity('m'), height: quantity('m'), depth: quantity('m') })
     .optional(),
   /** The hole the old keypad leaves. */
-  keypadHole: z
-    .strictObject({ width: quantity('m'), height: quantity('m') })
-    .optional(),
+  keypadHole: z.strictObject({ width: quantity('m'), height: quantity('m') }).optional(),
 })
 export type Survey = z.output<typeof survey>

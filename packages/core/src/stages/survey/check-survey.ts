@@ -56,14 +56,28 @@ function checkSystem({ supply }: Survey): readonly Diagnostic[] {
   const reachesBox = supply.cables.some(cable => cable.to === BOX)
   const missing: Diagnostic[] = reachesBox
     ? []
-    : [{ code: 'contradiction', path: ['supply', 'cables'], is: 'no cable to "box"', may: 'one that ends at "box"' }]
+    : [
+        {
+          code: 'contradiction',
+          path: ['supply', 'cables'],
+          is: 'no cable to "box"',
+          may: 'one that ends at "box"',
+        },
+      ]
   return [...wrong, ...missing]
 }
 
 function checkBreaker({ supply }: Survey): readonly Diagnostic[] {
   const bounds = boundsOf(supply.breaker)
   return bounds && bounds.from <= 0
-    ? [{ code: 'contradiction', path: ['supply', 'breaker'], is: '0 A', may: 'a rating, such as "50 A"' }]
+    ? [
+        {
+          code: 'contradiction',
+          path: ['supply', 'breaker'],
+          is: '0 A',
+          may: 'a rating, such as "50 A"',
+        },
+      ]
     : []
 }
 

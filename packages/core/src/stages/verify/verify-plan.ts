@@ -11,11 +11,11 @@ import type { Assumption, Expected, RunningMode, Verification, VerifyFailure } f
 import { gather } from './gather.ts'
 import type { Evidence } from './rule.ts'
 import { commandsOf, standing } from './rule.ts'
-import { RULES } from './rules.ts'
 import { share } from './rules/heater-water.ts'
 import { liveWhenOffLoads } from './rules/live-when-off.ts'
 import { commandFor } from './rules/load-served.ts'
 import { legDraw } from './rules/total-draw.ts'
+import { RULES } from './rules.ts'
 
 const check = (evidence: Evidence): readonly Finding[] =>
   RULES.flatMap(rule => rule.check(evidence))
@@ -43,10 +43,12 @@ function provided(job: Job, landing: Landing, finding: Finding): Finding {
   }
   const draws = uncertainDraws(job, landing)
   const amps = Object.fromEntries(
-    draws.slice(0, 1).map(({ load, draw }) => [
-      'assumed',
-      `${load.label} ${holds < breaks ? '≤' : '≥'} ${(draw.from + holds * (draw.to - draw.from)).toFixed(1)} A`,
-    ]),
+    draws
+      .slice(0, 1)
+      .map(({ load, draw }) => [
+        'assumed',
+        `${load.label} ${holds < breaks ? '≤' : '≥'} ${(draw.from + holds * (draw.to - draw.from)).toFixed(1)} A`,
+      ]),
   )
   return {
     ...finding,
@@ -57,20 +59,20 @@ function provided(job: Job, landing: Landing, finding: Finding): Finding {
 }
 
 /** All variants' findings: what breaks in every one breaks, what breaks in some holds provided. */
-function judge(
-  job: Job,
-  landing: Landing,
-  variants: readonly Evidence[],
-): readonly Finding[] {
-  const all = variants.map(each => new Map(check(each).map(found => [keyOf(found), found] as const)))
+function judge(job: Job, landing: Landing, variants: readonly Evidence[]): readonly Finding[] {
+  const all = variants.map(
+    each => new Map(check(each).map(found => [keyOf(found), found] as const)),
+  )
   const keys = new Set(all.flatMap(each => [...each.keys()]))
   return [...keys].flatMap(key => {
     const found = all.flatMap(each => each.get(key) ?? [])
     const first = found[0]
     if (!first) return []
-    return [found.length === variants.length || first.verdict !== 'breaks'
-      ? first
-      : provided(job, landing, first)]
+    return [
+      found.length === variants.length || first.verdict !== 'breaks'
+        ? first
+        : provided(job, landing, first),
+    ]
   })
 }
 
@@ -169,9 +171,7 @@ function summarise(
   const modes = modesOf(first)
   return {
     findings,
-    holds: !findings.some(
-      each => each.verdict === 'breaks' && each.severity !== 'notice',
-    ),
+    holds: !findings.some(each => each.verdict === 'breaks' && each.severity !== 'notice'),
     assumptions: assumptionsOf(job, landing),
     proof: proofOf(variants),
     modes,

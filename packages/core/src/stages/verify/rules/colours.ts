@@ -24,7 +24,7 @@ function isLine({ allOff, plant, legVolts }: Evidence, end: End): boolean {
   if (end.function === 'leg1' || end.function === 'leg2') return true
   if (end.function === 'neutral' || end.function === 'earth') return false
   const terminal = plant.terminals.find(each => each.ends.includes(end))
-  if (!terminal || terminal.terminal.class !== 'mains') return false
+  if (terminal?.terminal.class !== 'mains') return false
   if (end.function !== 'common') return true
   return allOff.solved.potential(terminal.node) > 0.5 * legVolts
 }

@@ -1,5 +1,5 @@
-import { magnitude } from '../../../base/complex.ts'
 import { atMost } from '../../../base/compare.ts'
+import { magnitude } from '../../../base/complex.ts'
 import type { Finding } from '../../../base/verdict.ts'
 import { BOX } from '../../../domain/job.ts'
 import { LIMITS } from '../../../domain/wiring/limits.ts'
@@ -73,7 +73,8 @@ function nearTrip(evidence: Evidence): readonly Finding[] {
 export const groundFaultDevice: Rule = {
   id: 'VERIFY-6',
   title: 'Ground-fault protection whole and balanced',
-  source: 'NEC 2023 680.44, a ground-fault device for the supply of a tub; UL 943 Class A, 4 to 6 mA',
+  source:
+    'NEC 2023 680.44, a ground-fault device for the supply of a tub; UL 943 Class A, 4 to 6 mA',
   check: evidence =>
     devicesOf(evidence).length === 0
       ? [finding('no-ground-fault-device', 'supply', {})]

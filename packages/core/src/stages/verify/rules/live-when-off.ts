@@ -1,6 +1,5 @@
-import type { Rule } from '../rule.ts'
+import type { Evidence, Rule } from '../rule.ts'
 import { COMMON_PRACTICE } from '../rule.ts'
-import type { Evidence } from '../rule.ts'
 
 /** Loads that are off and still have a lead near line volts. */
 export function liveWhenOffLoads({ allOff, plant, legVolts }: Evidence): readonly string[] {

@@ -57,11 +57,9 @@ function judge(evidence: Evidence, circuit: PlantCircuit): readonly Finding[] {
   const wrong = states.find(
     (at, index) =>
       command !== undefined &&
-      at.state.commands.has(command) !== ((shares[index] ?? 0) >= LIMITS.energised),
+      at.state.commands.has(command) !== (shares[index] ?? 0) >= LIMITS.energised,
   )
-  return wrong
-    ? [finding('load-on-wrong-command', circuit, {}, commandsOf(wrong.state))]
-    : []
+  return wrong ? [finding('load-on-wrong-command', circuit, {}, commandsOf(wrong.state))] : []
 }
 
 /** Each load can be energised, with its volts, by its own command, and de-energised. */

@@ -1,5 +1,5 @@
-import { LIMITS } from '../../../domain/wiring/limits.ts'
 import type { Finding } from '../../../base/verdict.ts'
+import { LIMITS } from '../../../domain/wiring/limits.ts'
 import type { Rule } from '../rule.ts'
 import { commandsOf } from '../rule.ts'
 

@@ -1,10 +1,10 @@
 import { atMost } from '../../../base/compare.ts'
 import type { Finding } from '../../../base/verdict.ts'
-import type { NodeId } from '../../../engines/circuit/network.ts'
 import { BOX } from '../../../domain/job.ts'
 import { joinedByCopper } from '../../../domain/wiring/copper.ts'
 import { LIMITS } from '../../../domain/wiring/limits.ts'
 import { boardNode, leadNode } from '../../../domain/wiring/wire.ts'
+import type { NodeId } from '../../../engines/circuit/network.ts'
 import type { Evidence, Rule } from '../rule.ts'
 import { COMMON_PRACTICE, commandsOf, standing, worst } from '../rule.ts'
 
@@ -23,9 +23,7 @@ export function metalOf({ job }: Evidence): readonly Metal[] {
   }))
   const loads = job.loads.flatMap(load => {
     const earth = load.leads.find(each => each.function === 'earth')
-    return earth
-      ? [{ id: load.id, label: load.label, node: leadNode(load.id, earth.id) }]
-      : []
+    return earth ? [{ id: load.id, label: load.label, node: leadNode(load.id, earth.id) }] : []
   })
   const box = { id: BOX, label: job.box.label, node: boardNode(BOX, job.box.board.earth) }
   return [...boards, box, ...loads]

@@ -1,8 +1,8 @@
 import { atMost } from '../../../base/compare.ts'
+import type { Observation } from '../../../domain/wiring/observe.ts'
 import type { PlantPart, PlantTerminal } from '../../../domain/wiring/plant.ts'
 import type { Evidence, Rule } from '../rule.ts'
 import { COMMON_PRACTICE, commandsOf, standing, worst } from '../rule.ts'
-import type { Observation } from '../../../domain/wiring/observe.ts'
 
 interface Rated {
   readonly name: string

@@ -22,7 +22,8 @@ const finding = (
 function judge(sensed: Sensed): readonly Finding[] {
   const { input, ohms, probe } = sensed
   const shown = ohms === undefined ? undefined : shownCelsius(input.curve, ohms)
-  if (shown === undefined || shown < LIMITS.sensedOpen) return [finding('probe-open', 'caution', sensed)]
+  if (shown === undefined || shown < LIMITS.sensedOpen)
+    return [finding('probe-open', 'caution', sensed)]
   if (shown > LIMITS.sensedShort) return [finding('probe-shorted', 'caution', sensed)]
   if (!atLeast(shown, LIMITS.sensedAt - LIMITS.sensedLow))
     return [finding('reads-low', 'danger', sensed, { shown, true: LIMITS.sensedAt })]

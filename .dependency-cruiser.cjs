@@ -1,0 +1,94 @@
+// Imports go only left in: base < engines < domain < stages < formats, documents < apps.
+const core = 'packages/core/src/'
+const STAGES = [
+  'survey',
+  'match',
+  'plan',
+  'verify',
+  'tune',
+  'sheet',
+  'commission',
+  'diagnose',
+  'handover',
+]
+
+const onlyLeft = [
+  ['base', `^${core}(?!base/)`],
+  ['engines', `^${core}(domain|stages)/`],
+  ['domain', `^${core}stages/`],
+].map(([layer, forbidden]) => ({
+  name: `${layer}-imports-only-left`,
+  severity: 'error',
+  from: { path: `^${core}${layer}/` },
+  to: { path: forbidden },
+}))
+
+const laterStages = STAGES.map((stage, index) => ({
+  name: `${stage}-imports-only-earlier-stages`,
+  severity: 'error',
+  from: { path: `^${core}stages/${stage}/` },
+  to: {
+    path: `^${core}stages/(${[...STAGES.slice(index + 1), 'pipeline'].join('|')})`,
+  },
+}))
+
+const otherStages = STAGES.map(stage => ({
+  name: `${stage}-imports-artifacts-only`,
+  severity: 'error',
+  from: { path: `^${core}stages/${stage}/` },
+  to: { path: `^${core}stages/(?!${stage}/)[a-z]+/(?!artifact\\.ts)` },
+}))
+
+module.exports = {
+  forbidden: [
+    { name: 'no-cycles', severity: 'error', from: {}, to: { circular: true } },
+    ...onlyLeft,
+    ...laterStages,
+    ...otherStages,
+    {
+      name: 'engines-know-no-other-engine',
+      severity: 'error',
+      from: { path: `^${core}engines/([^/]+)/` },
+      to: { path: `^${core}engines/`, pathNot: `^${core}engines/$1/` },
+    },
+    {
+      name: 'core-has-no-platform',
+      severity: 'error',
+      from: { path: `^${core}` },
+      to: { dependencyTypes: ['core'] },
+    },
+    {
+      name: 'core-depends-on-zod-only',
+      severity: 'error',
+      from: { path: `^${core}` },
+      to: { pathNot: [`^${core}`, 'node_modules/zod/'] },
+    },
+    {
+      name: 'packages-never-import-apps',
+      severity: 'error',
+      from: { path: '^packages/' },
+      to: { path: '^(apps|bench)/' },
+    },
+    {
+      name: 'the-oracle-imports-nothing-of-ours',
+      severity: 'error',
+      from: {
+        path: '^packages/core/test/oracle/',
+        pathNot: 'wrong-landings',
+      },
+      to: { path: '^packages/[^/]+/src/' },
+    },
+    { name: 'resolvable', severity: 'error', from: {}, to: { couldNotResolve: true } },
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    exclude: { path: '/dist/' },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: 'tsconfig.json' },
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'types', 'default'],
+      extensions: ['.ts', '.js', '.mjs', '.json'],
+    },
+  },
+}

@@ -1,0 +1,20 @@
+import type { Shelf } from '../catalogue.ts'
+import { EXIT } from '../exits.ts'
+import type { Talk } from '../talk.ts'
+
+/** What lies in the catalogue: boxes, tubs, supply devices. */
+export function runCatalog(shelf: Shelf, json: boolean, talk: Talk): number {
+  const devices = [...shelf.devices.values()].map(({ id, label }) => ({ id, label }))
+  const boxes = shelf.boxes.map(({ id, label, maker }) => ({ id, label, maker }))
+  if (json) {
+    talk.data(JSON.stringify({ schema: 'catalogue/1', boxes, tubs: shelf.tubs, devices }, null, 2))
+    return EXIT.fine
+  }
+  talk.data(talk.bold('Control boxes'))
+  for (const { id, label, maker } of boxes) talk.data(`  ${id.padEnd(20)} ${label}, ${maker}`)
+  talk.data(talk.bold('\nTubs'))
+  for (const tub of shelf.tubs) talk.data(`  ${tub}`)
+  talk.data(talk.bold('\nSupply devices'))
+  for (const { id, label } of devices) talk.data(`  ${id.padEnd(28)} ${label}`)
+  return EXIT.fine
+}

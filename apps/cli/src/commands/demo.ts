@@ -1,0 +1,24 @@
+import { resolve } from 'node:path'
+import type { Shelf } from '../catalogue.ts'
+import { findBox, findSurvey, jobFor } from '../catalogue.ts'
+import { EXIT } from '../exits.ts'
+import { writeWhole } from '../files.ts'
+import { sheetHtml } from '../sheet-html.ts'
+import type { Talk } from '../talk.ts'
+import { runMatch } from './match.ts'
+import { bestPlan, showPlan } from './plan.ts'
+
+const DEMO = 'everyday-240-circulation'
+
+/** The whole main job on the demo tub: match, plan, proof, sheet. */
+export function runDemo(shelf: Shelf, out: string, talk: Talk): number {
+  runMatch(shelf, DEMO, false, talk)
+  const survey = findSurvey(shelf, DEMO)
+  const best = bestPlan(shelf, survey, undefined, talk).plans[0]
+  if (!best) return EXIT.ourFault
+  talk.data('')
+  showPlan(best, talk)
+  writeWhole(out, sheetHtml(survey, jobFor(shelf, survey, findBox(shelf, best.plan.box)), best))
+  talk.data(`\nThe sheet to work from: ${resolve(out)}`)
+  return EXIT.fine
+}

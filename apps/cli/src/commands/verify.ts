@@ -1,0 +1,76 @@
+import type { Job, Landing, Survey } from '@tubwright/core'
+import { verifyPlan } from '@tubwright/core'
+import { readLanding, wireVerification } from '@tubwright/formats'
+import { tellDiagnostic } from '@tubwright/words'
+import type { Shelf } from '../catalogue.ts'
+import { findBox, findLanding, findSurvey, jobFor } from '../catalogue.ts'
+import { BadInput } from '../exits.ts'
+import { readText } from '../files.ts'
+import type { Talk } from '../talk.ts'
+import { exitFor, proofLine, showFindings } from './findings.ts'
+import { bestPlan } from './plan.ts'
+
+export interface VerifyOptions {
+  readonly box?: string
+  readonly landing?: string
+  readonly json?: boolean
+}
+
+/** The box a landing file names, before the landing can be checked against its job. */
+function boxNamedBy(path: string): string {
+  const read = readLanding(path, readText(path))
+  const box = read.value?.box
+  if (box === undefined) throw new BadInput(`${path} cannot be used`, read.diagnostics)
+  return box
+}
+
+/** The job and the landing that a command is about: as built from a file, else as planned. */
+export function jobAndLanding(
+  shelf: Shelf,
+  survey: Survey,
+  options: VerifyOptions,
+  talk: Talk,
+): { readonly job: Job; readonly landing: Landing } {
+  if (options.landing !== undefined) {
+    const box = findBox(shelf, options.box ?? boxNamedBy(options.landing))
+    const job = jobFor(shelf, survey, box)
+    return { job, landing: findLanding(job, options.landing) }
+  }
+  const best = bestPlan(shelf, survey, options.box, talk).plans[0]
+  if (!best)
+    throw new BadInput(
+      `${survey.id}: there is no plan to take; give a landing with --landing FILE.`,
+    )
+  return {
+    job: jobFor(shelf, survey, findBox(shelf, options.box ?? best.plan.box)),
+    landing: best.plan.landing,
+  }
+}
+
+/** Judges a landing: the one in a file, or the plan again. */
+export function runVerify(shelf: Shelf, name: string, options: VerifyOptions, talk: Talk): number {
+  const survey = findSurvey(shelf, name)
+  const { job, landing } = jobAndLanding(shelf, survey, options, talk)
+  const verification = verifyPlan(job, landing)
+  if (!verification.ok) {
+    const { failure } = verification
+    throw new BadInput(
+      failure.reason === 'limit-reached'
+        ? `More than ${failure.limit} commands: its states cannot all be solved, so nothing is shown.`
+        : tellDiagnostic({
+            code: 'contradiction',
+            path: ['landing'],
+            is: failure.details.join(', '),
+            may: 'a network that can be solved',
+          }),
+    )
+  }
+  if (options.json) talk.data(JSON.stringify(wireVerification(verification.value), null, 2))
+  else {
+    const verdict = verification.value.holds ? talk.green('It holds.') : talk.red('It breaks.')
+    talk.data(`${survey.title} on ${job.box.label}: ${verdict}`)
+    talk.data(`${proofLine(verification.value)}.\n`)
+    showFindings(verification.value.findings, talk)
+  }
+  return exitFor(verification.value)
+}

@@ -1,0 +1,64 @@
+import type {
+  Finding,
+  Landing,
+  MatchSet,
+  PlanFailure,
+  ProvenPlan,
+  Verification,
+} from '@tubwright/core'
+import { stringify } from 'yaml'
+
+/** A landing as it leaves the program: quantities as text, so that it reads back equal. */
+export interface WireLanding {
+  readonly schema: 'landing/1'
+  readonly survey: string
+  readonly box: string
+  readonly note?: string
+  readonly ends: Readonly<Record<string, string>>
+  readonly jumpers: Readonly<Record<string, string>>
+  readonly straps: Readonly<Record<string, string>>
+  readonly settings: { readonly profile: string; readonly currentLimit: string }
+  readonly adapters: Readonly<Record<string, string>>
+}
+
+export const wireLanding = (landing: Landing): WireLanding => ({
+  schema: 'landing/1',
+  survey: landing.survey,
+  box: landing.box,
+  ...(landing.note === undefined ? {} : { note: landing.note }),
+  ends: landing.ends,
+  jumpers: landing.jumpers,
+  straps: landing.straps,
+  settings: {
+    profile: landing.settings.profile,
+    currentLimit: landing.settings.currentLimit.text,
+  },
+  adapters: landing.adapters,
+})
+
+/** A landing as YAML that `readLanding` reads back. */
+export const writeLanding = (landing: Landing): string => stringify(wireLanding(landing))
+
+export const wireMatch = (match: MatchSet) => ({ schema: 'match-set/1', ...match }) as const
+
+export const wireVerification = (verification: Verification) =>
+  ({ schema: 'verification/1', ...verification }) as const
+
+export const wirePlan = ({ plan, verification }: ProvenPlan) =>
+  ({
+    schema: 'wiring-plan/1',
+    ...plan,
+    landing: wireLanding(plan.landing),
+    verification: wireVerification(verification),
+  }) as const
+
+/** A failure to plan, with the findings of the least bad landing tried. */
+export const wirePlanFailure = (box: string, failure: PlanFailure) => ({
+  schema: 'plan-failure/1' as const,
+  ...failure,
+  box,
+  closest: closestOf(failure),
+})
+
+const closestOf = (failure: PlanFailure): readonly Finding[] =>
+  failure.reason === 'no-plan' ? (failure.closest?.findings ?? []) : []

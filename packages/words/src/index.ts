@@ -1,0 +1,5 @@
+export * from './match.en.ts'
+export * from './say.ts'
+export * from './tell.ts'
+export * from './terms.en.ts'
+export * from './verify.en.ts'

@@ -1,0 +1,75 @@
+/** What each finding says, by message: what is, against what may be, about which thing. */
+export const VERIFY_EN = {
+  'above-rating': '{label} ({kind}) carries {amps:A}; it is rated {rated:A}.',
+  'load-over-volts': '{load} gets up to {volts:V}; its plate says {plate:V} ({share:percent}).',
+  'motor-starved':
+    '{load} runs on as little as {volts:V} of its {plate:V} ({share:percent}): it stalls and burns.',
+  'mains-on-low-voltage': '{terminal} is a low-voltage terminal and stands at {volts:V} to earth.',
+  'transformer-over-volts':
+    'Transformer {part} gets up to {volts:V}; its primary is made for {plate:V}.',
+  'metal-not-on-earth': 'The metal of {thing} is not joined to earth.',
+  'mains-tied-to-earth': 'Earth is tied to {terminal} on the tub side of the ground-fault device.',
+  'metal-live': 'The metal of {thing} stands at {volts:V} to earth.',
+  'earth-carries-current':
+    'Earth conductor {conductor} carries {amps:A}; at most {limit:A} may flow there.',
+  'ground-fault-bypassed':
+    'With the ground-fault device tripped, {terminal} of the box still stands at {volts:V}: it is fed past the device.',
+  'ground-fault-blind':
+    'The ground-fault device at {device} has no supply of its own: its test button is dead and so is its protection. Look at its tail.',
+  'ground-fault-near-trip':
+    'The ground-fault device at {device} sees {amps:A} in normal running; it may trip from {limit:A} on.',
+  'no-ground-fault-device': 'No ground-fault device watches this supply.',
+  'on-when-off': '{load} runs though nothing is switched on.',
+  'only-neutral-switched':
+    '{load} is switched in its neutral alone: it stays at line volts when off.',
+  'heater-without-water': '{heater} is on while no pump moves water through it.',
+  'heater-past-limit': '{heater} stays on with the limit contacts open.',
+  'two-speeds-together': '{load} gets both its speeds at once.',
+  'probe-open': '{input}: no probe is seen. The box will not heat.',
+  'probe-shorted': '{input}: the probe looks shorted. The box will not heat.',
+  'reads-low':
+    '{input} shows {shown:C} when the water is at {true:C}: it heats too far, or acts too late.',
+  'reads-high':
+    '{input} shows {shown:C} when the water is at {true:C}: it stops heating too early.',
+  'probe-misplaced':
+    '{input} is fed by {probe}, which sits in another place: it acts late or never.',
+  'probe-elsewhere': '{input} is fed by {probe}, which sits in another place.',
+  'loose-and-live': 'End {end} hangs loose and would give {amps:A} to a hand.',
+  'loose-and-dead': 'End {end} hangs loose. It is dead; cap it all the same.',
+  'dead-short': 'Dead short: {part} would carry {amps:A} ({rated:A} rated) and trips at once.',
+  'overload-trips': '{part} would carry {amps:A} ({rated:A} rated) and trips.',
+  'ground-fault-trips': '{part} sees {amps:A} missing and trips at once (upper bound {rated:A}).',
+  'load-dead': '{load} never runs.',
+  'load-weak': '{load} gets {share:percent} of its volts at most: it is weak.',
+  'heater-reduced':
+    '{load} gets {share:percent} of its volts on one leg and gives {power:percent} of its rated heat. That is meant so.',
+  'load-on-wrong-command': '{load} does not answer its own command.',
+  'draw-above-limit':
+    'What may run together draws {amps:A} from one leg; the current limit allows {limit:A}.',
+  'draw-above-breaker':
+    'What may run together draws {amps:A} from one leg; 80 % of the breaker is {limit:A}.',
+  'limit-not-offered': 'The box does not offer a current limit of {setting:A}.',
+  'breaker-unknown':
+    'The breaker is not known: nothing shows that a current limit of {setting:A} suits it.',
+  'breaker-too-large': 'The breaker is {breaker:A}; the box may stand behind {largest:A} at most.',
+  'limit-above-breaker':
+    'The current limit lets {allowed:A} be drawn; 80 % of the breaker is {share:A}.',
+  'no-margin':
+    'The current limit of {allowed:A} is exactly 80 % of the breaker ({share:A}): no margin.',
+  'never-heats': '{heater} heats in no mode.',
+  're-identify':
+    '{end} is {colour} and carries line volts ({function}): mark it again at both ends.',
+  'earth-colour-live': '{end} is {colour}, an earth colour, and is used as {function}. Replace it.',
+  'earth-not-green': '{end} is an {function} conductor and is {colour}.',
+  'neutral-colour': '{end} is a {function} conductor and is {colour}.',
+  'live-when-off': '{load} is switched in one leg: a lead stays live when it is off.',
+  'flow-proof-unproven':
+    '{heater} stays: whether it proves flow as the box wants it ({proof}) is not shown. Ask before ordering.',
+  'wrong-frequency': '{thing} is made for {plate:Hz}; the supply has {hertz:Hz}.',
+} as const satisfies Readonly<Record<string, string>>
+
+export type VerifyMessage = keyof typeof VERIFY_EN
+
+export const PROVIDED_EN = '{sentence} This holds off only provided {assumed}.'
+export const WHEN_ON_EN = '{sentence} Worst with: {on}.'
+export const NOTHING_ON_EN = '{sentence} With everything off.'
