@@ -131,7 +131,8 @@ function addSource(job: OracleJob, draft: Draft): void {
 
 function addBoard(job: OracleJob, draft: Draft, board: Board, landing: RawLanding): void {
   for (const part of board.parts) addPart(job, draft, board, part)
-  for (const part of board.parts) if (part.kind === 'ground-fault') addGroundFault(draft, board, part)
+  for (const part of board.parts)
+    if (part.kind === 'ground-fault') addGroundFault(draft, board, part)
   for (const jumper of board.jumpers) {
     const set = landing.jumpers[jumper.id] ?? jumper.factory
     const position = jumper.positions.find(each => each.id === set)

@@ -1,6 +1,6 @@
-import type { Overrides, RawLanding } from './raw-files.ts'
-import { readQuantity } from './quantities.ts'
 import { strapOf } from './load-circuits.ts'
+import { readQuantity } from './quantities.ts'
+import type { Overrides, RawLanding } from './raw-files.ts'
 import type { Board, OracleJob } from './read-job.ts'
 import { earthLeadOf, innerNode, isMotor, placeOfEnd, terminalUnder } from './read-job.ts'
 
@@ -28,7 +28,9 @@ export function unearthedMetal(job: OracleJob, landing: RawLanding): string[] {
 export function earthedMains(job: OracleJob, landing: RawLanding): string[] {
   const groups = copperOf(job, landing)
   const earth = groups.of(job.boards[0]?.fedAt['earth'] ?? '')
-  const first = job.boards.findIndex(board => board.parts.some(each => each.kind === 'ground-fault'))
+  const first = job.boards.findIndex(board =>
+    board.parts.some(each => each.kind === 'ground-fault'),
+  )
   return job.boards.flatMap((board, at) => {
     if (at < first) return []
     const before = at === first ? supplySide(board) : new Set<string>()

@@ -47,7 +47,8 @@ export function judgeLanding(
 ): Judgement {
   const findings = newFindings(options.first === true ? 1 : MOST_REASONS)
   findHazards(job, landing, overrides, findings)
-  if (findings.hazards.size > 0) return { class: 'hazardous', reasons: [...findings.hazards.values()] }
+  if (findings.hazards.size > 0)
+    return { class: 'hazardous', reasons: [...findings.hazards.values()] }
   if (isAsPlanned(job, landing, overrides)) return { class: 'right', reasons: [] }
   const deciding = [...findings.near].filter(([key]) => !plannedNear(job).has(key))
   return deciding.length > 0
@@ -95,7 +96,11 @@ function judgeOnce(
   for (const subject of earthedMains(job, landing))
     note(findings, { kind: '4a metal', subject, level: 2 }, () => 'joined to earth by copper')
   if (network.groundFaults.every(each => each.board === 'box'))
-    note(findings, { kind: '5 supply', subject: 'supply', level: 2 }, () => 'no ground-fault device')
+    note(
+      findings,
+      { kind: '5 supply', subject: 'supply', level: 2 },
+      () => 'no ground-fault device',
+    )
   judgeSensors(job, network, findings)
 }
 
@@ -142,12 +147,7 @@ function configurations(
   return [...found.values()]
 }
 
-function judgeStates(
-  job: OracleJob,
-  numbered: Numbered,
-  states: States,
-  findings: Findings,
-): void {
+function judgeStates(job: OracleJob, numbered: Numbered, states: States, findings: Findings): void {
   const { network } = numbered
   const seenIn = (at: { closed: Uint8Array; name: string }): Seen =>
     seenState(job, findings, settleState(numbered, at.closed, job.band.low), at.name)
@@ -177,12 +177,7 @@ function judgeStates(
 }
 
 /** Kind 5a: with the device open, nothing may be live at the box in any mode. */
-function judgeBypass(
-  job: OracleJob,
-  numbered: Numbered,
-  states: States,
-  findings: Findings,
-): void {
+function judgeBypass(job: OracleJob, numbered: Numbered, states: States, findings: Findings): void {
   const box = [...job.terminals.values()].filter(
     each => each.class === 'mains' && each.name.startsWith('box.'),
   )

@@ -60,11 +60,7 @@ function outside(network: Network): Resistor[] {
 }
 
 /** Undefined when nothing joins the two terminals: an open probe. */
-function seenBy(
-  job: OracleJob,
-  wires: readonly Resistor[],
-  sensor: RawSensor,
-): Seen | undefined {
+function seenBy(job: OracleJob, wires: readonly Resistor[], sensor: RawSensor): Seen | undefined {
   const [from, to] = sensor.terminals.map(id => job.terminals.get(`box.${id}`)?.node ?? id)
   if (from === undefined || to === undefined) return undefined
   const near = reachedFrom(from, wires)

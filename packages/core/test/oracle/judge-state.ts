@@ -1,10 +1,10 @@
-import { branchAmps, secondaryAmps, solveNetwork, voltsBetween } from './solve-dense.ts'
 import type { Findings, Level } from './findings.ts'
 import { above, below, both, either, not, note } from './findings.ts'
 import type { LoadCircuit } from './load-circuits.ts'
 import type { OracleJob } from './read-job.ts'
 import type { Settled } from './settle-state.ts'
 import { afterTrips, amps, groundFaultSum } from './settle-state.ts'
+import { branchAmps, secondaryAmps, solveNetwork, voltsBetween } from './solve-dense.ts'
 
 const SAFE_VOLTS = 50 // IEC 61140, extra-low voltage
 const METAL_VOLTS = 5
@@ -37,22 +37,29 @@ export const seenState = (
   holds: both(not(settled.cleared), settled.fuse === 1 ? 1 : 2),
 })
 
-const tell = (
-  seen: Seen,
-  kind: string,
-  subject: string,
-  level: Level,
-  text: () => string,
-): void => note(seen.findings, { kind, subject, level: both(level, seen.holds) }, () => `${text()} in state ${seen.state}`)
+const tell = (seen: Seen, kind: string, subject: string, level: Level, text: () => string): void =>
+  note(
+    seen.findings,
+    { kind, subject, level: both(level, seen.holds) },
+    () => `${text()} in state ${seen.state}`,
+  )
 
 const round = (figure: number): string => String(Number(figure.toPrecision(4)))
 
 /** Kinds 1, 2, 3, 4b, 4c, 5c, 7a, 8 and 10, in one state that is not cleared. */
 export function judgeState(seen: Seen): void {
   if (seen.settled.fuse === 1)
-    note(seen.findings, { kind: 'trips', subject: 'a fuse', level: 1 }, () => `near its blow in ${seen.state}`)
+    note(
+      seen.findings,
+      { kind: 'trips', subject: 'a fuse', level: 1 },
+      () => `near its blow in ${seen.state}`,
+    )
   if (seen.settled.onlyByBand)
-    note(seen.findings, { kind: 'trips', subject: 'ground fault', level: 1 }, () => `only by the band in ${seen.state}`)
+    note(
+      seen.findings,
+      { kind: 'trips', subject: 'ground fault', level: 1 },
+      () => `only by the band in ${seen.state}`,
+    )
   if (seen.holds === 0) return
   judgeRatings(seen)
   judgeVolts(seen)
@@ -69,7 +76,13 @@ function judgeRatings(seen: Seen): void {
   const { solution } = seen.settled
   const { network } = solution.numbered
   const tellAmps = (subject: string, through: number, rated: number): void =>
-    tell(seen, '1 above rating', subject, above(through, rated), () => `${round(through)} A on ${round(rated)} A`)
+    tell(
+      seen,
+      '1 above rating',
+      subject,
+      above(through, rated),
+      () => `${round(through)} A on ${round(rated)} A`,
+    )
   for (const [terminal, branches] of network.landed) {
     const through = branches.reduce((sum, branch) => sum + amps(solution, branch), 0)
     tellAmps(terminal, through, seen.job.terminals.get(terminal)?.rated ?? 0)
@@ -105,7 +118,13 @@ function judgeVolts(seen: Seen): void {
     const isUnder = each.isMotor
       ? both(hasShare(seen, each, SHARE.energised), below(across * low, SHARE.under * each.plate))
       : 0
-    tell(seen, '2 volts', each.name, either(isOver, isUnder), () => `${round(across)} V on ${each.plate} V`)
+    tell(
+      seen,
+      '2 volts',
+      each.name,
+      either(isOver, isUnder),
+      () => `${round(across)} V on ${each.plate} V`,
+    )
   }
 }
 
@@ -114,7 +133,13 @@ function judgeLowVoltage(seen: Seen): void {
   for (const terminal of seen.job.terminals.values()) {
     if (terminal.class !== 'low-voltage' && terminal.class !== 'sensor') continue
     const at = voltsBetween(solution, terminal.node)
-    tell(seen, '3 low voltage', terminal.name, above(at, SAFE_VOLTS), () => `${round(at)} V to the reference`)
+    tell(
+      seen,
+      '3 low voltage',
+      terminal.name,
+      above(at, SAFE_VOLTS),
+      () => `${round(at)} V to the reference`,
+    )
   }
   for (const each of solution.numbered.network.windings) {
     const across = voltsBetween(solution, ...each.primary)
@@ -158,7 +183,13 @@ function judgeDryHeater(seen: Seen): void {
     .map(each => both(hasShare(seen, each, SHARE.under), not(hasShare(seen, each, SHARE.over))))
   for (const each of heatersOf(seen)) {
     const level = both(hasShare(seen, each, SHARE.energised), not(either(...moves)))
-    tell(seen, '7a dry heater', each.name, level, () => `${round(voltsOf(seen, each))} V, no water moved`)
+    tell(
+      seen,
+      '7a dry heater',
+      each.name,
+      level,
+      () => `${round(voltsOf(seen, each))} V, no water moved`,
+    )
   }
 }
 
@@ -166,7 +197,13 @@ function judgeDryHeater(seen: Seen): void {
 export function judgeLimitOpen(seen: Seen): void {
   for (const each of heatersOf(seen)) {
     const level = hasShare(seen, each, SHARE.energised)
-    tell(seen, '7b past the limit', each.name, level, () => `${round(voltsOf(seen, each))} V, limit open`)
+    tell(
+      seen,
+      '7b past the limit',
+      each.name,
+      level,
+      () => `${round(voltsOf(seen, each))} V, limit open`,
+    )
   }
 }
 
@@ -179,7 +216,13 @@ function judgeTwoSpeeds(seen: Seen): void {
           hasShare(seen, one, SHARE.energised),
           hasShare(seen, two, SHARE.energised),
         )
-        tell(seen, '8 two circuits', one.load.id, level, () => `${one.circuit} and ${two.circuit} together`)
+        tell(
+          seen,
+          '8 two circuits',
+          one.load.id,
+          level,
+          () => `${one.circuit} and ${two.circuit} together`,
+        )
       }
 }
 
@@ -190,7 +233,13 @@ function judgeLoose(seen: Seen): void {
     const touched = closed.slice()
     touched[at] = 1
     const through = amps(solveNetwork(solution.numbered, touched), each.branch)
-    tell(seen, '10 loose and live', each.name, above(through, TOUCH_AMPS), () => `${round(1000 * through)} mA by touch`)
+    tell(
+      seen,
+      '10 loose and live',
+      each.name,
+      above(through, TOUCH_AMPS),
+      () => `${round(1000 * through)} mA by touch`,
+    )
   })
 }
 
@@ -212,7 +261,10 @@ function judgeBlind(seen: Seen): void {
     const volts = voltsBetween(solution, ...each.poweredFrom)
     let level = below(volts, AWAKE_VOLTS)
     if (level > 0 && seen.settled.cleared === 2)
-      level = both(level, below(voltsBetween(afterTrips(seen.settled), ...each.poweredFrom), AWAKE_VOLTS))
+      level = both(
+        level,
+        below(voltsBetween(afterTrips(seen.settled), ...each.poweredFrom), AWAKE_VOLTS),
+      )
     note(seen.findings, { kind: '5b blind', subject: each.name, level }, () => `${round(volts)} V`)
   }
 }

@@ -100,9 +100,7 @@ function leastContactRating(job: OracleJob, load: RawLoad): number {
 
 /** The place on whose terminals most of the load's ends land in the plan. */
 function plannedPlace(job: OracleJob, load: RawLoad) {
-  const landed = new Set(
-    load.leads.map(lead => placeOfEnd(job, job.plan, `${load.id}.${lead.id}`)),
-  )
+  const landed = new Set(load.leads.map(lead => placeOfEnd(job, job.plan, `${load.id}.${lead.id}`)))
   const matches = (lands: Readonly<Record<string, string>>): number =>
     Object.values(lands).filter(id => landed.has(`box.${id}`)).length
   const best = job.box.places.toSorted((a, b) => matches(b.lands) - matches(a.lands))[0]

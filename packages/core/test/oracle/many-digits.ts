@@ -1,7 +1,7 @@
 import { Decimal } from 'decimal.js'
-import type { Overrides, RawLanding } from './raw-files.ts'
 import { buildNetwork } from './build-network.ts'
 import { switchesIn } from './judge-landing.ts'
+import type { Overrides, RawLanding } from './raw-files.ts'
 import type { OracleJob } from './read-job.ts'
 import type { Numbered } from './solve-dense.ts'
 import { nodeIm, nodeRe, numberNetwork, solveNetwork } from './solve-dense.ts'
@@ -114,8 +114,16 @@ function assemble(numbered: Numbered, closed: Uint8Array): Many[][] {
     const r = ohms.has(at) ? ohms.get(at) : branch.r
     const [i, j] = [a[at] ?? -2, b[at] ?? -2]
     if (r === undefined || !Number.isFinite(r) || i === -2 || j === -2) return
-    const y = over({ re: new Digits(1), im: ZERO.im }, { re: new Digits(r), im: new Digits(branch.x) })
-    for (const [row, column, value] of [[i, i, y], [j, j, y], [i, j, negative(y)], [j, i, negative(y)]] as const)
+    const y = over(
+      { re: new Digits(1), im: ZERO.im },
+      { re: new Digits(r), im: new Digits(branch.x) },
+    )
+    for (const [row, column, value] of [
+      [i, i, y],
+      [j, j, y],
+      [i, j, negative(y)],
+      [j, i, negative(y)],
+    ] as const)
       put(row, column, value)
     put(i, size, times(y, { re: new Digits(branch.emf), im: ZERO.im }))
   })

@@ -72,7 +72,11 @@ export interface RawLoad {
   readonly kind: string
   readonly id: string
   readonly volts?: string
-  readonly leads: readonly { readonly id: string; readonly function: string; readonly size: string }[]
+  readonly leads: readonly {
+    readonly id: string
+    readonly function: string
+    readonly size: string
+  }[]
   readonly circuits?: readonly RawCircuit[]
   readonly straps?: {
     readonly found: string

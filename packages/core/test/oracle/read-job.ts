@@ -1,6 +1,5 @@
 import { parse } from 'yaml'
-import { readArea, readGreatest, readQuantity } from './quantities.ts'
-import { copperOhms } from './quantities.ts'
+import { copperOhms, readArea, readGreatest, readQuantity } from './quantities.ts'
 import type {
   RawBoard,
   RawBox,
@@ -202,7 +201,10 @@ function cablesOf(survey: RawSurvey, plan: RawLanding): { ends: End[]; wires: Wi
         ...(conductor.to === undefined ? {} : { surveyed: `${cable.to}.${conductor.to}` }),
         fixed: false,
       })
-      const ohms = copperOhms({ length: readQuantity(cable.length), area: readArea(conductor.size) })
+      const ohms = copperOhms({
+        length: readQuantity(cable.length),
+        area: readArea(conductor.size),
+      })
       wires.push({ id, ohms, isEarth: conductor.function === 'earth', ends: [near, far] })
     }
   return { ends, wires }

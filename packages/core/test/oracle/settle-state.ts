@@ -59,7 +59,9 @@ export function settleState(numbered: Numbered, start: Uint8Array, low: number):
     tripped: [...new Set(tripped.map(each => each.board))],
     fuse: mostLoaded(solution, closed, 'fuse').level,
     onlyByBand:
-      tripped.length > 0 && !isByPole && faults.every(each => each.level < 2 || each.sum * low < each.to),
+      tripped.length > 0 &&
+      !isByPole &&
+      faults.every(each => each.level < 2 || each.sum * low < each.to),
   }
 }
 

@@ -23,6 +23,7 @@ export interface Numbered {
   readonly base: Matrix
   readonly work: Matrix
   readonly rows: Int32Array
+  readonly filled: Filled
   readonly sourceVolts: number
 }
 
@@ -74,6 +75,7 @@ export function numberNetwork(network: Network): Numbered {
     base: zeroMatrix(size),
     work: zeroMatrix(size),
     rows: new Int32Array(size),
+    filled: { columns: new Int32Array(size * size), ends: new Int32Array(size) },
     sourceVolts: Math.max(...branches.map(each => Math.abs(each.emf))),
   }
   assembleBase(numbered)
@@ -87,16 +89,17 @@ export function numberNetwork(network: Network): Numbered {
  * branch by branch, so that nodes held by insulation alone keep their digits too.
  */
 export function solveNetwork(numbered: Numbered, closed: Uint8Array): Solution {
-  const { size, work, base, rows, sourceVolts } = numbered
+  const { size, work, base, rows, filled, sourceVolts } = numbered
   const y = admittancesWith(numbered, closed)
   work.re.set(base.re)
   work.im.set(base.im)
   for (const each of numbered.network.switches) stamp(numbered, work, each.branch, y)
   factorise(work, size, rows)
+  listFilled(work, rows, filled)
   const solution = { numbered, re: new Float64Array(size), im: new Float64Array(size), y }
   for (let pass = 0; pass < 5; pass++) {
     const step = surplus(solution)
-    substitute(work, rows, step)
+    substitute(work, rows, filled, step)
     if (correct(solution, step) <= 1e-10 * sourceVolts) break
   }
   return solution
@@ -284,8 +287,27 @@ function choosePivot(matrix: Matrix, size: number, rows: Int32Array, k: number):
   rows[best] = kept
 }
 
+/** Which entries of the factors are not zero: per row the columns, in order. */
+interface Filled {
+  readonly columns: Int32Array
+  /** Per row, where its columns end; they start at `row * size`. */
+  readonly ends: Int32Array
+}
+
+function listFilled(matrix: Matrix, rows: Int32Array, filled: Filled): void {
+  const { re, im } = matrix
+  const size = rows.length
+  for (let row = 0; row < size; row++) {
+    const at = rows[row] as number
+    let end = row * size
+    for (let column = 0; column < size; column++)
+      if (re[at + column] !== 0 || im[at + column] !== 0) filled.columns[end++] = column
+    filled.ends[row] = end
+  }
+}
+
 /** Solves with the factors; the right side is replaced by the answer. */
-function substitute(matrix: Matrix, rows: Int32Array, side: Vector): void {
+function substitute(matrix: Matrix, rows: Int32Array, filled: Filled, side: Vector): void {
   const size = rows.length
   const x = { re: new Float64Array(size), im: new Float64Array(size) }
   for (let row = 0; row < size; row++) {
@@ -293,11 +315,11 @@ function substitute(matrix: Matrix, rows: Int32Array, side: Vector): void {
     const from = Math.round(at / size)
     x.re[row] = side.re[from] as number
     x.im[row] = side.im[from] as number
-    takeAway(matrix, at, x, row, 0, row)
+    takeAway(matrix, at, filled, x, row, 'below')
   }
   for (let row = size - 1; row >= 0; row--) {
     const at = rows[row] as number
-    takeAway(matrix, at, x, row, row + 1, size)
+    takeAway(matrix, at, filled, x, row, 'above')
     const pre = matrix.re[at + row] as number
     const pim = matrix.im[at + row] as number
     const square = pre * pre + pim * pim
@@ -310,22 +332,24 @@ function substitute(matrix: Matrix, rows: Int32Array, side: Vector): void {
   side.im.set(x.im)
 }
 
-/** From one entry of `x`, the products of a stretch of its matrix row with `x` itself. */
+/** From one entry of `x`, the products of its matrix row, on one side of the diagonal, with `x`. */
 function takeAway(
   matrix: Matrix,
   at: number,
+  filled: Filled,
   x: Vector,
   row: number,
-  from: number,
-  to: number,
+  side: 'below' | 'above',
 ): void {
   const { re, im } = matrix
+  const end = filled.ends[row] as number
   let sre = x.re[row] as number
   let sim = x.im[row] as number
-  for (let column = from; column < to; column++) {
+  for (let each = row * x.re.length; each < end; each++) {
+    const column = filled.columns[each] as number
+    if (side === 'below' ? column >= row : column <= row) continue
     const mre = re[at + column] as number
     const mim = im[at + column] as number
-    if (mre === 0 && mim === 0) continue
     const vre = x.re[column] as number
     const vim = x.im[column] as number
     sre -= mre * vre - mim * vim

@@ -11,7 +11,10 @@ export function solveReal(
   const index = new Map(nodes.map((node, at) => [node, at]))
   const matrix = nodes.map(node => [...nodes.map(() => 0), node === into ? 1 : 0])
   for (const { a, b, ohms } of wires)
-    for (const [from, to] of [[a, b], [b, a]] as const) {
+    for (const [from, to] of [
+      [a, b],
+      [b, a],
+    ] as const) {
       const row = matrix[index.get(from) ?? -1]
       if (!row) continue
       addTo(row, index.get(from) ?? -1, 1 / ohms)
@@ -36,7 +39,7 @@ function eliminate(matrix: number[][]): void {
     for (const other of matrix) {
       const factor = other[k] ?? 0
       if (other === row || factor === 0) continue
-      row.forEach((value, column) => addTo(other, column, -factor * value))
+      for (const [column, value] of row.entries()) addTo(other, column, -factor * value)
     }
   })
 }

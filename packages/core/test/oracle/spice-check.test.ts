@@ -11,7 +11,7 @@ describe('the oracle’s networks in a circuit simulator', () => {
       expect(check, wrong.name).not.toHaveProperty('skipped')
       if ('skipped' in check) continue
       expect(check.compared, wrong.name).toBeGreaterThan(20)
-      expect(check.worst, wrong.name).toBeLessThan(1e-6)
+      expect(check.worst, wrong.name).toBeLessThan(1e-8) // seen: 2e-9; it does not refine
     }
   }, 60_000) // the simulator's module takes seconds to load on a busy machine
 })

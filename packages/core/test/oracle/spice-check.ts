@@ -100,7 +100,14 @@ export function netlistOf(numbered: Numbered, closed: Uint8Array, hertz: number)
       `FW${at} ${q} ${p} VW${at} ${digits(winding.ratio)}`,
     ]
   })
-  return ['* one state of a landing', ...lines, ...windings, `.ac lin 1 ${hertz} ${hertz}`, '.end', ''].join('\n')
+  return [
+    '* one state of a landing',
+    ...lines,
+    ...windings,
+    `.ac lin 1 ${hertz} ${hertz}`,
+    '.end',
+    '',
+  ].join('\n')
 }
 
 let started: Promise<Simulation> | undefined

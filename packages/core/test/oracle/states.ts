@@ -48,7 +48,9 @@ function modeTest(
   const assumed = new Map(
     Object.entries(feed.assumes ?? {}).map(([id, amps]) => [id, readQuantity(amps)]),
   )
-  const follows = Object.entries(profile.follows ?? {}).filter(([a]) => profile.commands.includes(a))
+  const follows = Object.entries(profile.follows ?? {}).filter(([a]) =>
+    profile.commands.includes(a),
+  )
   const allowed = box.currentLimit.names === 'draw' ? limit : 0.8 * limit
   return commands => {
     const on = new Set(commands)

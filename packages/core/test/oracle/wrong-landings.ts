@@ -1,6 +1,6 @@
 import { strapOf } from './load-circuits.ts'
-import { readQuantity } from './quantities.ts'
 import type { CurveName } from './quantities.ts'
+import { readQuantity } from './quantities.ts'
 import type { Overrides, RawConnector, RawJumper, RawLanding, RawLoad } from './raw-files.ts'
 import type { End, OracleJob } from './read-job.ts'
 import { placeOfEnd } from './read-job.ts'
@@ -95,7 +95,10 @@ const into = (plugged: Plugged, connector: RawConnector): Changes =>
   Object.fromEntries(
     Object.entries(plugged.load.plug?.pins ?? {}).map(([pin, lead]) => {
       const terminal = connector.pins[pin]
-      return [`${plugged.load.id}.${lead}`, terminal === undefined ? 'insulated' : `box.${terminal}`]
+      return [
+        `${plugged.load.id}.${lead}`,
+        terminal === undefined ? 'insulated' : `box.${terminal}`,
+      ]
     }),
   )
 
@@ -163,7 +166,10 @@ function* settings(job: OracleJob): Generator<WrongLanding> {
   const { plan, box } = job
   for (const { id } of box.profiles)
     if (id !== plan.settings.profile)
-      yield { name: `profile ${id}`, landing: { ...plan, settings: { ...plan.settings, profile: id } } }
+      yield {
+        name: `profile ${id}`,
+        landing: { ...plan, settings: { ...plan.settings, profile: id } },
+      }
   for (const currentLimit of box.currentLimit.offered)
     if (readQuantity(currentLimit) !== readQuantity(plan.settings.currentLimit))
       yield {
@@ -182,7 +188,11 @@ function* probes(job: OracleJob, plugged: readonly Plugged[]): Generator<WrongLa
         yield { name: `${one.id} with ${two.id}`, landing: withEnds(job, swapped(job, one, two)) }
   for (const { id, curve } of all) {
     const other: CurveName = curve === '10k' ? '30k' : '10k'
-    yield { name: `${id} of curve ${other}`, landing: job.plan, overrides: { probeCurves: { [id]: other } } }
+    yield {
+      name: `${id} of curve ${other}`,
+      landing: job.plan,
+      overrides: { probeCurves: { [id]: other } },
+    }
   }
 }
 

@@ -3,11 +3,16 @@ import { magnitude } from '../../base/complex.ts'
 import type { Outcome } from '../../base/outcome.ts'
 import { fail, ok } from '../../base/outcome.ts'
 import type { CompiledNetwork, StructureFailure } from '../../engines/circuit/compile-network.ts'
-import { compileNetwork } from '../../engines/circuit/compile-network.ts'
+import { compileNetwork, contactStates } from '../../engines/circuit/compile-network.ts'
 import type { NodeId } from '../../engines/circuit/network.ts'
-import { nodesOf } from '../../engines/circuit/network.ts'
 import type { Solution } from '../../engines/circuit/solve-network.ts'
-import { solveNetwork } from '../../engines/circuit/solve-network.ts'
+import {
+  currentAt,
+  secondaryCurrentAt,
+  solutionOf,
+  solveInto,
+} from '../../engines/circuit/solve-network.ts'
+import { makeWorkspace } from '../../engines/circuit/workspace.ts'
 import type { Part, Terminal } from '../board/board.ts'
 import type { End, Job } from '../job.ts'
 import { BOX, boardOf, findTerminal } from '../job.ts'
@@ -42,8 +47,6 @@ export interface Plant {
   readonly alwaysClosed: readonly string[]
   /** The limit contacts of the box. */
   readonly limitContacts: readonly string[]
-  /** Nodes of the network; one that nothing feeds is not among them and has no volts. */
-  readonly nodes: ReadonlySet<NodeId>
   /** Elements of the network; a part that nothing feeds has none. */
   readonly elements: ReadonlySet<string>
   /** Contacts that each command closes. */
@@ -178,7 +181,6 @@ export function plantOf(
     limitContacts: parts
       .filter(each => each.part.kind === 'contact' && each.part.role === 'limit')
       .map(each => each.element),
-    nodes: new Set(nodesOf(wiring.network)),
     elements: new Set(wiring.network.elements.map(each => each.id)),
     closedBy: contactOf,
   })
@@ -224,24 +226,40 @@ export interface Solved {
 }
 
 const NOTHING: Complex = { re: 0, im: 0 }
+const size = (re: number, im: number): number => Math.sqrt(re * re + im * im)
 
 /** Solves one state of a plant. */
 export function solveState(plant: Plant, state: State, circumstance: Circumstance = {}): Solved {
-  const solution = solveNetwork(plant.compiled, closedIn(plant, state, circumstance))
-  const volts = (node: NodeId): Complex => (plant.nodes.has(node) ? solution.volts(node) : NOTHING)
-  const current = (element: string): Complex =>
-    plant.elements.has(element) ? solution.current(element) : NOTHING
+  const { compiled } = plant
+  const work = makeWorkspace(compiled)
+  solveInto(compiled, contactStates(compiled, closedIn(plant, state, circumstance)), work)
+  const { re, im } = work
+  const known = new Float64Array(compiled.network.elements.length).fill(-1)
+  const partOf = (values: Float64Array, node: NodeId): number => {
+    const index = compiled.nodeIndexes.get(node)
+    return index === undefined ? 0 : (values[index] ?? 0)
+  }
   return {
-    solution,
-    volts,
-    potential: node => magnitude(volts(node)),
-    across(a, b) {
-      const [va, vb] = [volts(a), volts(b)]
-      return magnitude({ re: va.re - vb.re, im: va.im - vb.im })
+    solution: solutionOf(compiled, work),
+    volts: node => ({ re: partOf(re, node), im: partOf(im, node) }),
+    potential: node => size(partOf(re, node), partOf(im, node)),
+    across: (a, b) => size(partOf(re, a) - partOf(re, b), partOf(im, a) - partOf(im, b)),
+    current(element) {
+      const index = compiled.elementIndexes.get(element)
+      return index === undefined ? NOTHING : currentAt(compiled, work, index)
     },
-    current,
-    amps: element => magnitude(current(element)),
-    secondaryAmps: element =>
-      plant.elements.has(element) ? magnitude(solution.secondaryCurrent(element)) : 0,
+    amps(element) {
+      const index = compiled.elementIndexes.get(element)
+      if (index === undefined) return 0
+      const before = known[index] ?? -1
+      if (before >= 0) return before
+      const amps = magnitude(currentAt(compiled, work, index))
+      known[index] = amps
+      return amps
+    },
+    secondaryAmps(element) {
+      const index = compiled.elementIndexes.get(element)
+      return index === undefined ? 0 : magnitude(secondaryCurrentAt(compiled, work, index))
+    },
   }
 }

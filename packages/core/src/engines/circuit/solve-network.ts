@@ -90,6 +90,11 @@ export function solveNetwork(
 ): Solution {
   const work = makeWorkspace(compiled)
   solveInto(compiled, contactStates(compiled, closedContacts), work, options)
+  return solutionOf(compiled, work)
+}
+
+/** What a workspace holds after `solveInto`, by the ids of the network. */
+export function solutionOf(compiled: CompiledNetwork, work: Workspace): Solution {
   const find = (id: string): number => {
     const element = compiled.elementIndexes.get(id)
     invariant(element !== undefined, `the network has no element "${id}"`)

@@ -184,6 +184,26 @@ function summarise(
   }
 }
 
+function variantsOf(job: Job, landing: Landing): Outcome<readonly Evidence[], VerifyFailure> {
+  const shares = uncertainDraws(job, landing).length > 0 ? SHARES : SHARES.slice(0, 1)
+  const variants: Evidence[] = []
+  for (const at of shares) {
+    const evidence = gather(job, landing, at)
+    if (!evidence.ok) return evidence
+    variants.push(evidence.value)
+  }
+  return ok(variants)
+}
+
+/** The findings alone, danger first: what `verifyPlan` says without its summary. */
+export function judgeLanding(
+  job: Job,
+  landing: Landing,
+): Outcome<readonly Finding[], VerifyFailure> {
+  const variants = variantsOf(job, landing)
+  return variants.ok ? ok([...judge(job, landing, variants.value)].sort(bySeverity)) : variants
+}
+
 /**
  * Judges one landing by solving the circuit it makes, in every state the box can reach.
  *
@@ -193,16 +213,10 @@ function summarise(
  *   verdict is given then
  */
 export function verifyPlan(job: Job, landing: Landing): Outcome<Verification, VerifyFailure> {
-  const shares = uncertainDraws(job, landing).length > 0 ? SHARES : SHARES.slice(0, 1)
-  const variants: Evidence[] = []
-  for (const at of shares) {
-    const evidence = gather(job, landing, at)
-    if (!evidence.ok) return evidence
-    variants.push(evidence.value)
-  }
-  const first = variants[0]
-  if (!first) return ok(NOTHING)
-  return ok(summarise(job, landing, variants, first))
+  const variants = variantsOf(job, landing)
+  if (!variants.ok) return variants
+  const first = variants.value[0]
+  return ok(first ? summarise(job, landing, variants.value, first) : NOTHING)
 }
 
 const NOTHING: Verification = {

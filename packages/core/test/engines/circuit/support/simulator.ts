@@ -13,13 +13,14 @@ export interface Simulator {
  * Starts the simulator.
  *
  * It does not throw on a netlist that it cannot solve, but hands back another plot: so the plot's
- * name, the number of points and the list of errors are all looked at.
+ * name, the number of points and the list of errors are all looked at. `noopac` spares it the DC
+ * operating point, which a linear circuit does not need and which fails behind a capacitor.
  */
 export async function startSimulator(): Promise<Simulator> {
   const simulation = new Simulation()
   await simulation.start()
   const solve: Simulator['solve'] = async ({ text, map }) => {
-    simulation.setNetList(text)
+    simulation.setNetList(text.replace('\n.ac ', '\n.options noopac\n.ac '))
     const result = await simulation.runSim()
     const errors = simulation.getError()
     if (result.dataType !== 'complex' || !/Plotname: AC Analysis/u.test(result.header))
