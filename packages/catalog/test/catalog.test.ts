@@ -1,4 +1,4 @@
-import { readFileSync, readdirSync } from 'node:fs'
+import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { parse } from 'yaml'
 import type * as z from 'zod'
@@ -9,6 +9,7 @@ import type { ControlBox } from '../../core/src/domain/box/control-box.ts'
 import { controlBox } from '../../core/src/domain/box/control-box.ts'
 import { isPowered } from '../../core/src/domain/load/load.ts'
 import { supplyDevice } from '../../core/src/domain/supply/supply.ts'
+import { matchEquipment } from '../../core/src/stages/match/match-equipment.ts'
 import type { Survey } from '../../core/src/stages/survey/artifact.ts'
 import { survey } from '../../core/src/stages/survey/artifact.ts'
 import { checkSurvey } from '../../core/src/stages/survey/check-survey.ts'
@@ -17,7 +18,10 @@ const FINGER = 0.009 // [m] least distance of two terminals that a drawing can k
 const ACROSS = 0.03 // [m] least distance of mains and low voltage on one board
 const data = new URL('../data/', import.meta.url)
 
-function readAll<Schema extends z.ZodType<{ readonly id: string }>>(folder: string, schema: Schema) {
+function readAll<Schema extends z.ZodType<{ readonly id: string }>>(
+  folder: string,
+  schema: Schema,
+) {
   return readdirSync(new URL(`${folder}/`, data))
     .filter(name => name.endsWith('.yaml'))
     .map(name => {
@@ -97,15 +101,27 @@ describe('the catalogue', () => {
   })
 })
 
-describe.each(devices.map(each => each.value))('device $id', ({ board, fedAt, tails }) => {
+describe.each(devices.map(each => each.value))('device $id', ({ board, fedAt, lands, tails }) => {
   it('names only what is there', () => {
     expect(checkBoard(board, ['board'])).toEqual([])
     expect(without(Object.values(fedAt), nodeNames(board))).toEqual([])
     const terminals = board.terminals.map(each => each.id)
-    expect(without(tails.map(each => each.lands), terminals)).toEqual([])
+    expect(
+      without(
+        tails.map(each => each.lands),
+        terminals,
+      ),
+    ).toEqual([])
+    expect(without(Object.values(lands), terminals)).toEqual([])
+    expect(Object.keys(lands).sort()).toEqual(Object.keys(fedAt).sort())
     const openable = board.parts.filter(each => each.kind === 'pole' || each.kind === 'switch')
     const sums = board.parts.flatMap(each => (each.kind === 'ground-fault' ? each.sums : []))
-    expect(without(sums, openable.map(each => each.id))).toEqual([])
+    expect(
+      without(
+        sums,
+        openable.map(each => each.id),
+      ),
+    ).toEqual([])
   })
 
   it('can be drawn', () => {
@@ -142,7 +158,8 @@ const lacking = (board: Board, drop: (part: Board['parts'][number]) => boolean):
 
 describe.each(boxes.map(each => each.value))('box $id', box => {
   const { board, places, commands, profiles } = box
-  const nodeOf = (id: string | undefined) => board.terminals.find(each => each.id === id)?.node ?? ''
+  const nodeOf = (id: string | undefined) =>
+    board.terminals.find(each => each.id === id)?.node ?? ''
   const legs = box.feeds.flatMap(({ lands }) => [nodeOf(lands.leg1), nodeOf(lands.leg2)])
   const live = legs.filter(Boolean)
 
@@ -154,22 +171,43 @@ describe.each(boxes.map(each => each.value))('box $id', box => {
     expect(lonelyNodes(board)).toEqual([])
     const closed = commands.flatMap(each => each.closes)
     const contacts = board.parts.filter(part => part.kind === 'contact' && part.role === 'command')
-    expect(without(contacts.map(each => each.id), closed)).toEqual([])
+    expect(
+      without(
+        contacts.map(each => each.id),
+        closed,
+      ),
+    ).toEqual([])
     const ids = commands.map(each => each.id)
-    expect(without(ids, profiles.flatMap(each => each.commands))).toEqual([])
-    expect(without(ids, places.flatMap(each => Object.values(each.commands)))).toEqual([])
+    expect(
+      without(
+        ids,
+        profiles.flatMap(each => each.commands),
+      ),
+    ).toEqual([])
+    expect(
+      without(
+        ids,
+        places.flatMap(each => Object.values(each.commands)),
+      ),
+    ).toEqual([])
     const used = [
       ...places.flatMap(placeTerminals),
       ...box.feeds.flatMap(each => Object.values(each.lands)),
     ]
-    expect(without(board.terminals.map(each => each.id), used)).toEqual([])
+    expect(
+      without(
+        board.terminals.map(each => each.id),
+        used,
+      ),
+    ).toEqual([])
     expect(repeated(places.flatMap(placeTerminals))).toEqual([])
   })
 
   it('gives a connector exactly the terminals of its place', () => {
     for (const place of places) {
       const connector = board.connectors.find(each => each.id === place.connector)
-      if (connector) expect(Object.values(connector.pins).sort()).toEqual([...placeTerminals(place)].sort())
+      if (connector)
+        expect(Object.values(connector.pins).sort()).toEqual([...placeTerminals(place)].sort())
     }
     const used = places.flatMap(each => each.connector ?? [])
     expect(board.connectors.map(each => each.id).sort()).toEqual([...used].sort())
@@ -198,10 +236,14 @@ describe.each(boxes.map(each => each.value))('box $id', box => {
 
   it('reads each sensor at a place for a probe that comes with it, on its curve', () => {
     for (const input of box.sensors) {
-      const place = places.find(each => input.terminals.every(id => placeTerminals(each).includes(id)))
+      const place = places.find(each =>
+        input.terminals.every(id => placeTerminals(each).includes(id)),
+      )
       expect(place?.takes).toEqual(['probe'])
       const probes = box.supplied.flatMap(each => (each.kind === 'probe' ? [each] : []))
-      expect(probes.some(each => each.curve === input.curve && each.place === input.reads)).toBe(true)
+      expect(probes.some(each => each.curve === input.curve && each.place === input.reads)).toBe(
+        true,
+      )
     }
   })
 
@@ -210,7 +252,10 @@ describe.each(boxes.map(each => each.value))('box $id', box => {
     const own = board.parts.flatMap(part => (part.kind === 'electronics' ? [part.power.si] : []))
     const keypad = box.supplied.find(each => each.kind === 'keypad')
     const keypadWatts = keypad?.circuits[0]?.power
-    const fixed = own.reduce((a, b) => a + b, keypadWatts?.kind === 'known' ? keypadWatts.value.si : 0)
+    const fixed = own.reduce(
+      (a, b) => a + b,
+      keypadWatts?.kind === 'known' ? keypadWatts.value.si : 0,
+    )
     expect(trafo?.rated.si).toBeGreaterThanOrEqual(fixed + 12)
     const heater = box.supplied.find(each => each.kind === 'heater')
     const watts = heater?.circuits[0]?.power
@@ -228,7 +273,12 @@ describe.each(boxes.map(each => each.value))('box $id', box => {
     )
     for (const feed of box.feeds) {
       const counted = Object.keys(feed.assumes ?? {})
-      expect(without(commands.map(each => each.id), [...counted, 'light'])).toEqual([])
+      expect(
+        without(
+          commands.map(each => each.id),
+          [...counted, 'light'],
+        ),
+      ).toEqual([])
     }
   })
 
@@ -253,7 +303,9 @@ describe.each(tubs.map(each => each.value))('tub $id', tub => {
   it('lands each conductor of a cable where its function lies', () => {
     for (const cable of tub.supply.cables)
       for (const conductor of cable.conductors) {
-        const near = deviceBoard(tub, cable.from)?.terminals.find(each => each.id === conductor.from)
+        const near = deviceBoard(tub, cable.from)?.terminals.find(
+          each => each.id === conductor.from,
+        )
         expect(near?.class).toBe(conductor.function === 'earth' ? 'earth' : 'mains')
         if (cable.to === 'box') continue
         const far = deviceBoard(tub, cable.to)?.terminals.find(each => each.id === conductor.to)
@@ -277,7 +329,48 @@ describe.each(tubs.map(each => each.value))('tub $id', tub => {
       const energised = load.leads.filter(each => each.function !== 'earth').map(each => each.id)
       expect(without(energised, joined)).toEqual([])
       expect(repeated(load.leads.map(each => each.function))).toEqual([])
-      if (load.plug) expect(Object.values(load.plug.pins).sort()).toEqual(load.leads.map(l => l.id).sort())
+      if (load.plug)
+        expect(Object.values(load.plug.pins).sort()).toEqual(load.leads.map(l => l.id).sort())
     }
+  })
+})
+
+describe('tubs and boxes together', () => {
+  const matches = tubs.map(each =>
+    matchEquipment(
+      each.value,
+      boxes.map(box => box.value),
+    ),
+  )
+
+  it('leaves a box that may serve each tub but the one named for having none', () => {
+    const lost = matches.filter(each => each.boxes.every(box => box.verdict === 'cannot'))
+    expect(lost.map(each => each.survey)).toEqual(['no-box-120-ozonator-no-neutral'])
+  })
+
+  it('has a tub for each box', () => {
+    const serving = matches.flatMap(each =>
+      each.boxes.filter(box => box.verdict === 'may-serve').map(box => box.box),
+    )
+    expect([...new Set(serving)].sort()).toEqual(boxes.map(each => each.value.id).sort())
+  })
+
+  it('shows every common reason why a box cannot serve', () => {
+    const told = new Set(
+      matches.flatMap(each => each.boxes.flatMap(box => box.shortfalls.map(s => s.message))),
+    )
+    const wanted = [
+      'not-for-region',
+      'not-for-frequency',
+      'not-for-system',
+      'conductor-missing',
+      'breaker-too-large',
+      'no-setting-low-enough',
+      'too-big',
+      'no-place',
+      'too-few-places',
+      'wrong-volts',
+    ]
+    expect(without(wanted, [...told])).toEqual([])
   })
 })

@@ -9,6 +9,9 @@ export interface NodeVoltages {
   readonly states: Uint8Array
 }
 
+/** What no correction takes away, as a share of the largest voltage. */
+export const ROUNDING = 16 * Number.EPSILON
+
 export const voltageAt = (volts: NodeVoltages, node: number): Complex =>
   complex(volts.re[node] as number, volts.im[node] as number)
 
@@ -81,4 +84,15 @@ export function eachCurrent(
     through(pair.secondary[0], pair.secondary[1], current)
     through(pair.primary[0], pair.primary[1], scale(current, -1 / pair.ratio))
   }
+}
+
+/** The largest magnitude among voltages [V]. */
+export function largestVoltage({ re, im }: Pick<NodeVoltages, 're' | 'im'>): number {
+  let square = 0
+  for (let node = 0; node < re.length; node++) {
+    const a = re[node] as number
+    const b = im[node] as number
+    square = Math.max(square, a * a + b * b)
+  }
+  return Math.sqrt(square)
 }

@@ -1,12 +1,8 @@
-import type { NodeVoltages } from './branch-currents.ts'
-import { admittanceInState, eachCurrent } from './branch-currents.ts'
+import { admittanceInState, eachCurrent, largestVoltage, ROUNDING } from './branch-currents.ts'
 import type { BranchTable } from './branch-table.ts'
 import { settleSums, subtractExactly } from './exact-sum.ts'
 import { factorDense, solveDense } from './pivoted-lu.ts'
 import type { DenseWorkspace, Workspace } from './workspace.ts'
-
-/** What no correction takes away, as a share of the largest voltage. */
-export const ROUNDING = 16 * Number.EPSILON
 
 /**
  * Solves any network by nodal analysis and pivoted LU, and refines what that leaves.
@@ -75,17 +71,6 @@ function sumCurrents(table: BranchTable, work: Workspace, dense: DenseWorkspace)
     subtractExactly(dense, 2 * node - 1, im)
   })
   settleSums(dense)
-}
-
-/** The largest magnitude among voltages [V]. */
-export function largestVoltage({ re, im }: Pick<NodeVoltages, 're' | 'im'>): number {
-  let square = 0
-  for (let node = 0; node < re.length; node++) {
-    const a = re[node] as number
-    const b = im[node] as number
-    square = Math.max(square, a * a + b * b)
-  }
-  return Math.sqrt(square)
 }
 
 /** A part that forces y·(w·v) on the nodes with weights w: its stamp is y·w·wᵀ. */

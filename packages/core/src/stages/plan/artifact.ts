@@ -40,6 +40,8 @@ export interface StrapSetting {
 
 /** How good a plan is, most important first; smaller is better in every one. */
 export interface Score {
+  /** Dangers that only an assumption holds off. */
+  readonly dangers: number
   readonly replaced: number
   readonly adapters: number
   /** Modes in which heat is allowed, counted negatively. */

@@ -93,6 +93,7 @@ export function scoreOf(job: Job, landing: Landing, adapters: number, verificati
   const jumpers = jumpersOf(job, landing).filter(each => each.moves).length
   const straps = strapsOf(job, landing).filter(each => each.moves).length
   return {
+    dangers: verification.findings.filter(each => each.severity === 'danger').length,
     replaced: 0,
     adapters,
     heatModes: -verification.modes.filter(each => each.heats).length,
@@ -103,7 +104,7 @@ export function scoreOf(job: Job, landing: Landing, adapters: number, verificati
   }
 }
 
-const KEYS = ['replaced', 'adapters', 'heatModes', 'margin', 'imbalance', 'moved'] as const
+const KEYS = ['dangers', 'replaced', 'adapters', 'heatModes', 'margin', 'imbalance', 'moved'] as const
 
 /** Whether a is better than b: the first difference decides. */
 export function isBetter(a: Score, b: Score): boolean {
@@ -153,9 +154,9 @@ function planOf(job: Job, feed: Feed, found: Found<Judged>, search: SearchReport
  * The best landing of this tub on this box, with what the judge says of it.
  *
  * Goes through every seating, jumper, strap and profile, seatings with the fewest adapters first:
- * once one holds, seatings that need more adapters are bounded out. Jumper and strap positions
+ * once one holds without a danger, seatings that need more adapters are bounded out. Jumper and strap positions
  * that give some load other volts than its plate are left out on the solution of the empty box.
- * Best is: no load replaced, fewest adapters, heat in most modes, largest smallest margin, legs
+ * Best is: no danger, no load replaced, fewest adapters, heat in most modes, largest smallest margin, legs
  * best balanced, fewest positions moved, then the order of the terminals.
  *
  * @returns fails with 'no-plan' when every candidate breaks something, with 'limit-reached' when
@@ -176,7 +177,7 @@ export function planWiring<Verdict extends Judged>(
   let [considered, solved, boundedOut] = [0, 0, 0]
   for (const candidate of candidatesOf(job, feed)) {
     considered++
-    if (best && candidate.adapters > best.score.adapters) {
+    if (best?.score.dangers === 0 && candidate.adapters > best.score.adapters) {
       boundedOut++
       continue
     }

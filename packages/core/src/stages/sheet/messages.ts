@@ -238,7 +238,7 @@ export const SHEET_MESSAGES = {
   'expect.amps': ['amps', 'low', 'high'],
   'expect.amps-not-known': ['amps'],
   'expect.at-most': ['amps'],
-  'expect.at-least-volts': ['volts'],
+  'expect.drop': [],
   'expect.joined': ['ohms'],
   'expect.open': [],
   'expect.winding': [],

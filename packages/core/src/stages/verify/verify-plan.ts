@@ -53,7 +53,6 @@ function provided(job: Job, landing: Landing, finding: Finding): Finding {
   return {
     ...finding,
     verdict: 'provided',
-    severity: finding.severity === 'danger' ? 'warning' : finding.severity,
     params: { ...finding.params, ...amps },
   }
 }

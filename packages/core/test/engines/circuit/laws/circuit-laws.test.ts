@@ -145,9 +145,9 @@ function scaleImpedance(element: Element, factor: number): Element {
 
 const CONTACT = { kind: 'contact', id: 'x', openOhms: 1e15, closedOhms: 1e-9 } as const
 
-/** Two nodes of a network that differ, by number. */
+/** Two nodes of a network that differ, by number; none of a secondary, which it would tie twice. */
 function twoNodes(network: Network, extra: number): readonly [string, string] {
-  const nodes = nodesOf(network)
+  const nodes = nodesOf(network).filter(node => node.startsWith('n'))
   const a = nodes[extra % nodes.length] as string
   const b = nodes[(extra * 7 + 1) % nodes.length] as string
   return a === b ? [a, nodes[(extra * 7 + 2) % nodes.length] as string] : [a, b]

@@ -1,0 +1,210 @@
+import type { Job } from '../../domain/job.ts'
+import { findTerminal } from '../../domain/job.ts'
+import type { SheetStep, SheetWire } from './artifact.ts'
+import { coldReadings, neutralReading } from './cold-checks.ts'
+import { deadReadings } from './live-checks.ts'
+import type { SheetText } from './messages.ts'
+import { text } from './messages.ts'
+import type { Site } from './site.ts'
+import { isLanded, numbersOf } from './site.ts'
+import { panelLabel } from './wires.ts'
+
+/** A cord-connected tub is off when its plug is out. */
+const isCord = ({ tub }: Job): boolean => tub.supply.cables.some(each => each.moulded)
+
+export function lockStep({ job }: Site): SheetStep {
+  const device = panelLabel(job, job.tub.supply.devices.at(-1)?.id ?? '')
+  const first = panelLabel(job, job.tub.supply.devices[0]?.id ?? '')
+  const off = isCord(job) ? text('lock.cord', { device: first }) : text('lock.off', { device })
+  return {
+    name: 'lock',
+    title: text('step.lock'),
+    caution: { severity: 'danger', text: text('caution.lock') },
+    licensed: false,
+    actions: [
+      off,
+      text('lock.meter'),
+      text('lock.pairs'),
+      text('lock.meter-again'),
+      text('lock.capacitors'),
+    ],
+    readings: [
+      ...deadReadings(job),
+      { what: text('read.time'), expected: undefined, unit: '' },
+    ],
+  }
+}
+
+export const photoStep = (): SheetStep => ({
+  name: 'photo',
+  title: text('step.photo'),
+  caution: { severity: 'notice', text: text('caution.photo') },
+  licensed: false,
+  actions: [text('photo.open'), text('photo.label'), text('photo.function')],
+  readings: [],
+})
+
+export const removeStep = ({ job }: Site): SheetStep => ({
+  name: 'remove',
+  title: text('step.remove'),
+  caution: { severity: 'caution', text: text('caution.remove') },
+  licensed: false,
+  actions: [
+    text('remove.water'),
+    text('remove.leads'),
+    text('remove.heat-marks'),
+    ...(job.box.supplied.some(each => each.kind === 'probe') ? [text('remove.probes')] : []),
+    text('remove.box'),
+  ],
+  readings: [],
+})
+
+export function mountStep({ job }: Site): SheetStep {
+  const supplied = new Set(job.box.supplied.map(each => each.id))
+  const heater = job.loads.find(each => each.kind === 'heater')
+  const probes = job.loads.flatMap(each =>
+    each.kind === 'probe'
+      ? [text('mount.probe', { probe: each.label, place: text(`place.${each.place}`) })]
+      : [],
+  )
+  const fitted = heater && supplied.has(heater.id) ? 'mount.heater' : 'mount.heater-kept'
+  return {
+    name: 'mount',
+    title: text('step.mount'),
+    caution: { severity: 'caution', text: text('caution.mount') },
+    licensed: false,
+    actions: [
+      text('mount.box', { box: job.box.label }),
+      ...(heater ? [text(fitted, { heater: heater.label })] : []),
+      ...probes,
+      text('mount.bond'),
+    ],
+    readings: [],
+  }
+}
+
+const SMALL = ['low-voltage', 'sensor']
+
+const isHeater = (job: Job, wire: SheetWire): boolean =>
+  job.loads.find(each => each.id === wire.owner)?.kind === 'heater'
+
+/** Load leads of mains volts that wait unplugged until they are tried one by one. */
+export const isWaiting = (job: Job, wire: SheetWire): boolean =>
+  wire.kind === 'lead' && isLanded(wire) && !isSmall(job, wire)
+
+/** A lead that may be plugged in from the start: of a probe, the keypad, an extra-low-voltage light. */
+function isSmall(job: Job, wire: SheetWire): boolean {
+  const terminal = job.box.board.terminals.find(each => each.id === wire.ends[0]?.terminal)
+  return terminal !== undefined && SMALL.includes(terminal.class)
+}
+
+function tailTexts({ job, wires }: Site): readonly SheetText[] {
+  return wires
+    .filter(each => each.kind === 'tail')
+    .flatMap(wire =>
+      wire.ends.map(end =>
+        text('land.tail', {
+          wire: wire.number,
+          device: panelLabel(job, wire.owner),
+          terminal: end.terminalLabel || (end.terminal ?? ''),
+        }),
+      ),
+    )
+}
+
+function movedTexts({ job, plan, wires }: Site): readonly SheetText[] {
+  return plan.moved.flatMap(({ end, from, to }) => {
+    const wire = wires.find(each => each.ends.some(one => one.end === end))
+    const label = (name: string) => findTerminal(job, name)?.label ?? name
+    return wire
+      ? [text('land.move', { wire: wire.number, from: label(from), to: label(to) })]
+      : []
+  })
+}
+
+/** A sentence about some wires, where there are any. */
+const about = (
+  message: 'land.supply' | 'land.re-identify' | 'land.low-volts' | 'land.heater' | 'land.loads' | 'land.caps',
+  wires: readonly SheetWire[],
+): readonly SheetText[] =>
+  wires.length > 0 ? [text(message, { wires: numbersOf(wires) })] : []
+
+export function landStep(site: Site): SheetStep {
+  const { job, plan, feed, wires } = site
+  const hasNeutral = wires.some(each => each.kind === 'cable' && each.function === 'neutral')
+  const waiting = wires.filter(each => isWaiting(job, each))
+  const capped = wires.filter(wire =>
+    wire.ends.some(each => plan.landing.ends[each.end] === 'insulated'),
+  )
+  return {
+    name: 'land',
+    title: text('step.land'),
+    caution: { severity: 'danger', text: text('caution.land') },
+    licensed: true,
+    actions: [
+      ...movedTexts(site),
+      ...about('land.supply', wires.filter(each => each.kind === 'cable')),
+      ...(hasNeutral ? [] : [text('land.no-neutral')]),
+      ...tailTexts(site),
+      text('land.workmanship'),
+      text('land.torque'),
+      ...about('land.re-identify', wires.filter(each => each.reidentify)),
+      ...about('land.low-volts', wires.filter(each => each.kind === 'lead' && isSmall(job, each))),
+      ...about('land.heater', waiting.filter(each => isHeater(job, each))),
+      ...about('land.loads', waiting.filter(each => !isHeater(job, each))),
+      ...about('land.caps', capped),
+    ],
+    readings: hasNeutral ? neutralReading(job, plan.landing, feed) : [],
+  }
+}
+
+export function jumperStep({ plan }: Site): SheetStep {
+  const jumpers = plan.jumpers.map(({ jumper, label: what, fromLabel: from, toLabel: to, moves }) =>
+    moves
+      ? text('jumper.move', { jumper, what, from, to })
+      : text('jumper.leave', { jumper, what, to }),
+  )
+  const straps = plan.straps.map(({ label: load, from, to, moves }) =>
+    moves ? text('strap.move', { load, from, to }) : text('strap.leave', { load, to }),
+  )
+  return {
+    name: 'jumpers',
+    title: text('step.jumpers'),
+    caution: { severity: 'danger', text: text('caution.jumpers') },
+    licensed: false,
+    actions: [...jumpers, ...straps],
+    readings: [],
+  }
+}
+
+export const reliefStep = (): SheetStep => ({
+  name: 'relief',
+  title: text('step.relief'),
+  caution: { severity: 'caution', text: text('caution.relief') },
+  licensed: false,
+  actions: [
+    text('relief.clamp'),
+    text('relief.loop'),
+    text('relief.holes'),
+    text('relief.clear'),
+  ],
+  readings: [],
+})
+
+export const coldStep = ({ job, plan, feed }: Site): SheetStep => ({
+  name: 'cold',
+  title: text('step.cold'),
+  caution: { severity: 'warning', text: text('caution.cold') },
+  licensed: false,
+  actions: [text('cold.dead'), text('cold.insulation')],
+  readings: coldReadings(job, plan, feed),
+})
+
+export const fillStep = (): SheetStep => ({
+  name: 'fill',
+  title: text('step.fill'),
+  caution: { severity: 'caution', text: text('caution.fill') },
+  licensed: false,
+  actions: [text('fill.well'), text('fill.air'), text('fill.look')],
+  readings: [],
+})

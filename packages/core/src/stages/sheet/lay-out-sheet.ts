@@ -1,0 +1,218 @@
+import { invariant } from '../../base/invariant.ts'
+import type { Known } from '../../base/known.ts'
+import { boundsOf } from '../../base/known.ts'
+import type { Entered } from '../../base/entered.ts'
+import type { Job } from '../../domain/job.ts'
+import { arriving, feedOf, profileOf } from '../../domain/wiring/states.ts'
+import type { BoxMatch } from '../match/artifact.ts'
+import type { WiringPlan } from '../plan/artifact.ts'
+import type { Survey } from '../survey/artifact.ts'
+import type { Verification } from '../verify/artifact.ts'
+import type { JobSheet, SheetJumper, SheetSetting, SheetStep } from './artifact.ts'
+import {
+  coldStep,
+  fillStep,
+  jumperStep,
+  landStep,
+  lockStep,
+  mountStep,
+  photoStep,
+  reliefStep,
+  removeStep,
+} from './fit-steps.ts'
+import type { SheetText } from './messages.ts'
+import { text } from './messages.ts'
+import { meterRows } from './meter.ts'
+import { openPoints } from './open-points.ts'
+import { panelsOf } from './panels.ts'
+import {
+  closeStep,
+  keypadStep,
+  loadsStep,
+  outputsStep,
+  powerStep,
+  protectStep,
+  settingsStep,
+} from './power-steps.ts'
+import type { Site } from './site.ts'
+import { commandLabel, togetherRows } from './together.ts'
+import { partTexts, toolTexts } from './tools.ts'
+import { functionText, wireGroups } from './wires.ts'
+
+/** What the sheet is laid out from: one tub on one box, planned and judged. */
+export interface SheetInput {
+  readonly survey: Survey
+  readonly job: Job
+  readonly proven: { readonly plan: WiringPlan; readonly verification: Verification }
+  /** What the match said of this box: its open questions go on top. */
+  readonly verdict?: BoxMatch
+}
+
+/**
+ * Lays out the work sheet of one proven plan: every table, drawing and step, and no sentence.
+ *
+ * Steps and lines that do not concern this tub are left out. The order differs from habit in one
+ * place: settings come before the outputs are called, because they decide which outputs there are.
+ */
+export function layOutSheet({ survey, job, proven, verdict }: SheetInput): JobSheet {
+  const { plan, verification } = proven
+  const feed = feedOf(job)
+  invariant(feed !== undefined, 'a proven plan has a feed')
+  const groups = wireGroups(job, plan)
+  const wires = groups.flatMap(each => each.wires)
+  const open = openPoints(job, verification, wires, verdict)
+  const settings = settingsOf(job, plan)
+  const profile = profileOf(job.box, plan.landing)
+  const site: Site = { job, plan, verification, feed, profile, wires, settings }
+  const labelOf = (id: string) => job.loads.find(each => each.id === id)?.label ?? id
+  return {
+    id: `${survey.id}/${job.box.id}`,
+    head: {
+      tub: survey.title,
+      box: job.box.label,
+      maker: job.box.maker,
+      region: survey.region,
+      holds: verification.holds,
+      lines: headLines(job, plan, verification),
+    },
+    stops: [text('stop.kill'), text('stop.signs'), text('stop.bypass'), text('stop.maker')],
+    licence: [
+      text(`licence.${survey.region}`),
+      text('licence.ask'),
+      text('licence.edition'),
+    ],
+    open,
+    remarks: remarksOf(survey, job),
+    panels: panelsOf(job, plan, wires, open),
+    wires: groups,
+    jumpers: jumpersOf(job, plan),
+    straps: plan.straps,
+    settings,
+    afterReset:
+      job.box.afterReset === undefined
+        ? undefined
+        : text('setting.after-reset', { text: job.box.afterReset }),
+    meter: meterRows(job, plan, verification),
+    together: togetherRows(job.box, verification),
+    heat: heatTexts(job, plan, verification),
+    liveWhenOff: verification.liveWhenOff.map(labelOf),
+    tools: toolTexts(job, plan),
+    parts: partTexts(survey, job, plan, wires),
+    steps: stepsOf(site),
+  }
+}
+
+const stepsOf = (site: Site): readonly SheetStep[] =>
+  [
+    lockStep(site),
+    photoStep(),
+    removeStep(site),
+    mountStep(site),
+    landStep(site),
+    jumperStep(site),
+    reliefStep(),
+    coldStep(site),
+    fillStep(),
+    powerStep(site),
+    settingsStep(site),
+    outputsStep(site),
+    loadsStep(site),
+    keypadStep(site),
+    protectStep(site),
+    closeStep(),
+  ].filter(each => each.actions.length > 0)
+
+function breakerText(breaker: Known<Entered<'A'>>): SheetText {
+  const bounds = boundsOf(breaker)
+  if (!bounds) return text('breaker.unknown')
+  const { from, to } = bounds
+  return from === to ? text('breaker.known', { amps: to }) : text('breaker.range', { from, to })
+}
+
+function headLines(
+  job: Job,
+  plan: WiringPlan,
+  { holds, proof, smallestMargin, worstLegAmps }: Verification,
+): readonly SheetText[] {
+  const { supply } = job.tub
+  const wires = [...arriving(job)].map(each => functionText(job, each))
+  const { modes, transitions, solves, worstKcl } = proof
+  return [
+    text('head.supply', {
+      system: text(`system.${supply.system}`),
+      frequency: supply.frequency.text,
+      breaker: breakerText(supply.breaker),
+      wires,
+    }),
+    text('head.limit', {
+      setting: plan.landing.settings.currentLimit.text,
+      factory: job.box.currentLimit.factory.text,
+    }),
+    holds
+      ? text('head.proof', { modes, transitions, solves, residual: worstKcl.toExponential(0) })
+      : text('head.not-proven'),
+    text('head.margin', { margin: smallestMargin, amps: worstLegAmps }),
+  ]
+}
+
+function remarksOf(survey: Survey, job: Job): readonly SheetText[] {
+  const conditions = job.loads.flatMap(({ label: load, condition }) =>
+    condition === undefined ? [] : [text('open.condition', { load, condition })],
+  )
+  return [
+    ...(survey.note === undefined ? [] : [text('open.tub-note', { note: survey.note })]),
+    ...(job.box.note === undefined ? [] : [text('open.box-note', { note: job.box.note })]),
+    ...conditions,
+  ]
+}
+
+function jumpersOf({ box }: Job, plan: WiringPlan): readonly SheetJumper[] {
+  return plan.jumpers.map(({ jumper: id, label, from, to, fromLabel, toLabel, moves }) => ({
+    id,
+    label,
+    positions: (box.board.jumpers.find(each => each.id === id)?.positions ?? []).map(each => ({
+      id: each.id,
+      label: each.label ?? each.id,
+    })),
+    from,
+    to,
+    fromLabel,
+    toLabel,
+    moves,
+  }))
+}
+
+function settingsOf({ box }: Job, { landing }: WiringPlan): readonly SheetSetting[] {
+  const { profile, currentLimit } = landing.settings
+  const find = (id: string) => box.profiles.find(each => each.id === id)
+  return [
+    {
+      name: text('setting.profile'),
+      to: find(profile)?.label ?? profile,
+      factory: find(box.profileFactory)?.label ?? box.profileFactory,
+      entered: find(profile)?.entered ?? '',
+      moves: profile !== box.profileFactory,
+    },
+    {
+      name: text('setting.limit'),
+      to: currentLimit.text,
+      factory: box.currentLimit.factory.text,
+      entered: box.currentLimit.entered,
+      moves: currentLimit.si !== box.currentLimit.factory.si,
+    },
+  ]
+}
+
+function heatTexts(
+  { box }: Job,
+  { landing }: WiringPlan,
+  { heatPausesWith }: Verification,
+): readonly SheetText[] {
+  const commands = heatPausesWith.map(id => commandLabel(box, id))
+  return [
+    commands.length > 0
+      ? text('together.heat-waits', { commands })
+      : text('together.heat-with-any'),
+    text('together.limit', { setting: landing.settings.currentLimit.text }),
+  ]
+}

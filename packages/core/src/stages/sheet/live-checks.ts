@@ -1,0 +1,113 @@
+import type { FeedFunction, LeadFunction } from '../../domain/board/board.ts'
+import type { Feed, Place } from '../../domain/box/control-box.ts'
+import type { Job } from '../../domain/job.ts'
+import { findTerminal } from '../../domain/job.ts'
+import type { Load, PoweredLoad } from '../../domain/load/load.ts'
+import { isPowered } from '../../domain/load/load.ts'
+import { BANDS, LEG_VOLTS } from '../../domain/wiring/figures.ts'
+import { feedLead } from '../../domain/wiring/fits.ts'
+import type { Offer } from '../../domain/wiring/offers.ts'
+import { offersOf } from '../../domain/wiring/offers.ts'
+import { arriving } from '../../domain/wiring/states.ts'
+import type { WiringPlan } from '../plan/artifact.ts'
+import type { Reading } from './artifact.ts'
+import { text } from './messages.ts'
+import { commandLabel } from './together.ts'
+import { functionText } from './wires.ts'
+
+/** Most volts from neutral to earth under load [V]; common practice, no source. */
+const NEUTRAL_VOLTS = 2
+
+const ORDER: readonly FeedFunction[] = ['leg1', 'leg2', 'neutral', 'earth']
+
+/** Every pair of what reaches the tub, in the order in which it is measured. */
+export function supplyPairs(job: Job): readonly (readonly [FeedFunction, FeedFunction])[] {
+  const here = ORDER.filter(each => arriving(job).has(each))
+  return here.flatMap((a, at) => here.slice(at + 1).map(b => [a, b] as const))
+}
+
+/** Legs stand apart by twice the leg; everything else is at earth. */
+function nominalVolts(job: Job, [a, b]: readonly [FeedFunction, FeedFunction]): number {
+  const leg = LEG_VOLTS[job.tub.supply.system]
+  const potential = { leg1: leg, leg2: -leg, neutral: 0, earth: 0 }
+  return Math.abs(potential[a] - potential[b])
+}
+
+export const bandText = (job: Job, volts: number) => {
+  const band = BANDS[job.tub.region]
+  return text('expect.volts', { volts, low: volts * band.low, high: volts * band.high })
+}
+
+const pairText = (job: Job, feed: Feed, [a, b]: readonly [FeedFunction, FeedFunction]) => {
+  const what = text('read.pair', { a: functionText(job, a), b: functionText(job, b) })
+  const [from, to] = [feed.lands[a], feed.lands[b]]
+  return from === undefined || to === undefined
+    ? what
+    : text('read.terminals', { what, a: from, b: to })
+}
+
+/** The same pairs dead, at the old box: before a hand goes in. */
+export const deadReadings = (job: Job): readonly Reading[] =>
+  supplyPairs(job).map(([a, b]) => ({
+    what: text('read.pair', { a: functionText(job, a), b: functionText(job, b) }),
+    expected: text('expect.dead'),
+    unit: 'V',
+  }))
+
+/** What stands at the feed terminals at first power. */
+export const feedReadings = (job: Job, feed: Feed): readonly Reading[] =>
+  supplyPairs(job).map(pair => {
+    const volts = nominalVolts(job, pair)
+    return {
+      what: pairText(job, feed, pair),
+      expected:
+        volts > 0 ? bandText(job, volts) : text('expect.low-volts', { limit: NEUTRAL_VOLTS }),
+      unit: 'V',
+    }
+  })
+
+const isOffer = (offer: Offer, plan: WiringPlan): boolean =>
+  Object.entries(offer.jumpers).every(([id, at]) => plan.landing.jumpers[id] === at)
+
+export const placeFor = (job: Job, plan: WiringPlan, load: Load): Place | undefined => {
+  const id = plan.assignments.find(each => each.load === load.id)?.place
+  return job.box.places.find(each => each.id === id)
+}
+
+function outputReadings(
+  job: Job,
+  plan: WiringPlan,
+  offer: Offer,
+  load: PoweredLoad,
+): readonly Reading[] {
+  const place = placeFor(job, plan, load)
+  if (!place) return []
+  return load.circuits.flatMap(circuit => {
+    const lead = feedLead(load, circuit.across)
+    const on = lead === 'hot' && place.lands.hot === undefined ? 'high' : lead
+    const volts = on && offer.volts.get(place.id)?.get(on)
+    const [a, b] = circuit.across.map(id =>
+      findTerminal(job, plan.landing.ends[`${load.id}.${id}`] ?? ''),
+    )
+    if (on === undefined || volts === undefined || !a || !b || a.class !== 'mains') return []
+    const called = place.commands[on as LeadFunction]
+    const between = { a: a.id, b: b.id }
+    return [
+      {
+        what:
+          called === undefined
+            ? text('read.always-on', { place: place.label, ...between })
+            : text('read.output', { command: commandLabel(job.box, called), ...between }),
+        expected: bandText(job, volts),
+        unit: 'V' as const,
+      },
+    ]
+  })
+}
+
+/** What stands at each mains output when it is called with nothing plugged in: the empty box, solved. */
+export function emptyOutputReadings(job: Job, plan: WiringPlan, feed: Feed): readonly Reading[] {
+  const offer = offersOf(job.box, feed).find(each => isOffer(each, plan))
+  if (!offer) return []
+  return job.loads.filter(isPowered).flatMap(load => outputReadings(job, plan, offer, load))
+}

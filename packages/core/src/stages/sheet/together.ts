@@ -1,0 +1,25 @@
+import type { ControlBox } from '../../domain/box/control-box.ts'
+import type { Verification } from '../verify/artifact.ts'
+import type { TogetherRow } from './artifact.ts'
+
+export const commandLabel = ({ commands }: ControlBox, id: string): string =>
+  commands.find(each => each.id === id)?.label ?? id
+
+const isWithin = (a: readonly string[], b: readonly string[]): boolean =>
+  a.length < b.length && a.every(id => b.includes(id))
+
+/** Modes that nothing can be added to, those that heat first. */
+export function togetherRows(box: ControlBox, { modes }: Verification): readonly TogetherRow[] {
+  const order = box.commands.map(each => each.id)
+  const byBox = (ids: readonly string[]) =>
+    [...ids].sort((a, b) => order.indexOf(a) - order.indexOf(b))
+  return modes
+    .filter(mode => mode.commands.length > 0)
+    .filter(mode => !modes.some(other => isWithin(mode.commands, other.commands)))
+    .map(({ commands, heats, legAmps }) => ({
+      commands: byBox(commands).map(id => commandLabel(box, id)),
+      heats,
+      legAmps,
+    }))
+    .sort((a, b) => Number(b.heats) - Number(a.heats) || b.commands.length - a.commands.length)
+}

@@ -1,0 +1,3 @@
+import { measurePart } from './part.ts'
+
+measurePart(1)

@@ -1,0 +1,43 @@
+import type { Finding, OpenQuestion, Severity } from '@tubwright/core'
+import { say } from '../../words/src/say.ts'
+import type {
+  SheetMessage,
+  SheetParam,
+  SheetText,
+} from '../../core/src/stages/sheet/messages.ts'
+import type { WireRole } from '../../core/src/stages/sheet/artifact.ts'
+import type { SHEET_PAGE_EN } from '../../words/src/sheet.en.ts'
+
+/** Everything that a sheet needs of one language. */
+export interface SheetWords {
+  /** As in the `lang` attribute. */
+  readonly language: string
+  readonly messages: Readonly<Record<SheetMessage, string>>
+  readonly page: Readonly<Record<keyof typeof SHEET_PAGE_EN, string>>
+  /** By colour name; a colour that is not listed is said as it is named. */
+  readonly colours: Readonly<Record<string, string>>
+  readonly lines: Readonly<Record<WireRole, string>>
+  readonly severities: Readonly<Record<Severity, string>>
+  readonly findingText: (finding: Finding) => string
+  readonly questionText: (question: OpenQuestion) => string
+}
+
+const isText = (param: SheetParam): param is SheetText =>
+  typeof param === 'object' && 'message' in param
+
+function paramText(param: SheetParam, words: SheetWords): string | number {
+  if (typeof param === 'string' || typeof param === 'number') return param
+  if (isText(param)) return textOf(param, words)
+  return param.map(each => String(paramText(each, words))).join(', ')
+}
+
+/** A sentence of the sheet, made readable. */
+export const textOf = ({ message, params }: SheetText, words: SheetWords): string =>
+  say(
+    words.messages[message],
+    Object.fromEntries(
+      Object.entries(params).map(([name, param]) => [name, paramText(param, words)]),
+    ),
+  )
+
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
