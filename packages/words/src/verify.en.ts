@@ -44,6 +44,7 @@ export const VERIFY_EN = {
   'heater-reduced':
     '{load} gets {share:percent} of its volts on one leg and gives {power:percent} of its rated heat. That is meant so.',
   'load-on-wrong-command': '{load} does not answer its own command.',
+  'load-elsewhere': '{load} is on the terminals of “{place}”, which is for another kind of load.',
   'draw-above-limit':
     'What may run together draws {amps:A} from one leg; the current limit allows {limit:A}.',
   'draw-above-breaker':

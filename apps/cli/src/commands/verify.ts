@@ -1,5 +1,5 @@
 import type { Job, Landing, Survey } from '@tubwright/core'
-import { verifyPlan } from '@tubwright/core'
+import { verifyPlan, withBounds } from '@tubwright/core'
 import { readLanding, wireVerification } from '@tubwright/formats'
 import { tellDiagnostic } from '@tubwright/words'
 import type { Shelf } from '../catalogue.ts'
@@ -65,12 +65,13 @@ export function runVerify(shelf: Shelf, name: string, options: VerifyOptions, ta
           }),
     )
   }
-  if (options.json) talk.data(JSON.stringify(wireVerification(verification.value), null, 2))
+  const told = withBounds(job, landing, verification.value)
+  if (options.json) talk.data(JSON.stringify(wireVerification(told), null, 2))
   else {
-    const verdict = verification.value.holds ? talk.green('It holds.') : talk.red('It breaks.')
+    const verdict = told.holds ? talk.green('It holds.') : talk.red('It breaks.')
     talk.data(`${survey.title} on ${job.box.label}: ${verdict}`)
-    talk.data(`${proofLine(verification.value)}.\n`)
-    showFindings(verification.value.findings, talk)
+    talk.data(`${proofLine(told)}.\n`)
+    showFindings(told.findings, talk)
   }
-  return exitFor(verification.value)
+  return exitFor(told)
 }

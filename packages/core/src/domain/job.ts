@@ -136,15 +136,26 @@ export function findTerminal(job: Job, name: string): Terminal | undefined {
   return boardOf(job, name.slice(0, dot))?.terminals.find(each => each.id === name.slice(dot + 1))
 }
 
-/** The place whose terminals most ends of a load land on; undefined when none of them does. */
+const HOT_COUNTS = 10 // a lead that is switched says more than where the load returns to
+
+/**
+ * The place that a load is on: the one whose terminals its hot leads land on; undefined when none of
+ * its leads is on any.
+ */
 export function placeOf(job: Job, landing: Landing, load: Load): Place | undefined {
-  const on = new Set(
-    load.leads.map(lead => landing.ends[`${load.id}.${lead.id}`] ?? '').filter(Boolean),
+  const on = new Map(
+    load.leads.map(lead => [
+      landing.ends[`${load.id}.${lead.id}`] ?? '',
+      lead.function === 'common' || lead.function === 'earth' ? 1 : HOT_COUNTS,
+    ]),
   )
   let best: Place | undefined
   let most = 0
   for (const place of job.box.places) {
-    const count = Object.values(place.lands).filter(id => on.has(`${BOX}.${id}`)).length
+    const count = Object.values(place.lands).reduce(
+      (sum, id) => sum + (on.get(`${BOX}.${id}`) ?? 0),
+      0,
+    )
     if (count > most) [best, most] = [place, count]
   }
   return best

@@ -1,7 +1,9 @@
 import type { Outcome } from '../base/outcome.ts'
+import { ok } from '../base/outcome.ts'
 import type { ControlBox } from '../domain/box/control-box.ts'
 import type { Catalogue, Job } from '../domain/job.ts'
 import { jobOf } from '../domain/job.ts'
+import type { Landing } from '../domain/landing/landing.ts'
 import type { MatchSet } from './match/artifact.ts'
 import { matchEquipment } from './match/match-equipment.ts'
 import type { JudgedPlan, PlanFailure } from './plan/artifact.ts'
@@ -9,7 +11,7 @@ import type { SearchLimits } from './plan/plan-wiring.ts'
 import { isBetter, planWiring, SEARCH_LIMITS } from './plan/plan-wiring.ts'
 import type { Survey } from './survey/artifact.ts'
 import type { Verification } from './verify/artifact.ts'
-import { verifyPlan } from './verify/verify-plan.ts'
+import { verifyPlan, withBounds } from './verify/verify-plan.ts'
 
 /** The job in the order it is done. The architecture check reads this: a stage imports earlier ones. */
 export const STAGES = [
@@ -31,15 +33,16 @@ export type ProvenPlan = JudgedPlan<Verification>
 export const planAndProve = (
   job: Job,
   limits: SearchLimits = SEARCH_LIMITS,
-): Outcome<ProvenPlan, PlanFailure<Verification>> =>
-  planWiring(
-    job,
-    landing => {
-      const verification = verifyPlan(job, landing)
-      return verification.ok ? verification.value : undefined
-    },
-    limits,
-  )
+): Outcome<ProvenPlan, PlanFailure<Verification>> => {
+  const judge = (landing: Landing): Verification | undefined => {
+    const verification = verifyPlan(job, landing)
+    return verification.ok ? verification.value : undefined
+  }
+  const planned = planWiring(job, judge, limits)
+  if (!planned.ok) return planned
+  const { plan, verification } = planned.value
+  return ok({ plan, verification: withBounds(job, plan.landing, verification) })
+}
 
 /** A tub planned on every box that may serve it. */
 export interface PlannedRefit {

@@ -1,9 +1,8 @@
 import { wireLanding } from '@tubwright/formats'
 import type { Finding, Job, Landing } from '../../src/index.ts'
 import { judgeLanding, landing as landingSchema, planRefit } from '../../src/index.ts'
-import type { Judgement, WrongLanding } from '../oracle/oracle.ts'
+import type { Judgement, OracleJob, WrongLanding } from '../oracle/oracle.ts'
 import { judgeLanding as judgeByOracle, readJob, wrongLandings } from '../oracle/oracle.ts'
-import type { OracleJob } from '../oracle/oracle.ts'
 import { demoBoxes, demoDevices, demoIds, demoJob, demoText, demoTub } from '../support/demo.ts'
 
 /** What became of the wrong landings of one job. */

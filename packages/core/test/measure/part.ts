@@ -33,7 +33,13 @@ export function measurePart(part: 0 | 1): void {
           `${sum(t => t.missed.length)} missed; ${(share * 100).toFixed(2)} % of ` +
           `${sum(t => t.harmless)} harmless flagged`,
       )
-      if (share > SHARE_MAX) console.log(tallies.flatMap(t => t.overFlagged).slice(0, 40).join('\n'))
+      if (share > SHARE_MAX)
+        console.log(
+          tallies
+            .flatMap(t => t.overFlagged)
+            .slice(0, 40)
+            .join('\n'),
+        )
       expect(share).toBeLessThanOrEqual(SHARE_MAX)
     })
   })

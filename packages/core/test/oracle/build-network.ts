@@ -124,8 +124,9 @@ function addSource(job: OracleJob, draft: Draft): void {
   for (const [key, emf] of Object.entries(emfs)) {
     const node = fed[key]
     const isThere = key !== 'leg2' || job.survey.supply.system === 'split-phase'
-    if (node !== undefined && isThere)
-      add(draft, { a: node, b: '', r: job.sourceOhms, emf, what: 'source' })
+    if (node === undefined || !isThere) continue
+    const branch = add(draft, { a: node, b: '', r: job.sourceOhms, emf, what: 'source' })
+    if (key === 'earth') draft.earths.push({ name: 'source', branch })
   }
 }
 

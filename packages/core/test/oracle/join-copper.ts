@@ -18,11 +18,17 @@ export function unearthedMetal(job: OracleJob, landing: RawLanding): string[] {
     ...job.boards.map(board => ({ name: board.id, node: board.earth })),
     ...job.loads.flatMap(load => {
       const lead = earthLeadOf(load)
-      return lead === undefined ? [] : [{ name: load.id, node: innerNode(load.id, lead) }]
+      const isLanded = load.leads.some(each => isOnTerminal(job, landing, `${load.id}.${each.id}`))
+      return lead === undefined || !isLanded
+        ? []
+        : [{ name: load.id, node: innerNode(load.id, lead) }]
     }),
   ]
   return metal.filter(each => groups.of(each.node) !== earth).map(each => each.name)
 }
+
+const isOnTerminal = (job: OracleJob, landing: RawLanding, end: string): boolean =>
+  terminalUnder(job, landing, end) !== undefined
 
 /** Mains terminals beyond the ground-fault device that copper joins to the supply's earth. */
 export function earthedMains(job: OracleJob, landing: RawLanding): string[] {

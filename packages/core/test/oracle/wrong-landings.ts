@@ -23,6 +23,7 @@ export function* wrongLandings(job: OracleJob): Generator<WrongLanding> {
   yield* exchangedEnds(job, ends)
   yield* endsOff(job, ends)
   yield* plugs(job, plugged)
+  yield* sockets(job, plugged)
   yield* jumpersAndStraps(job)
   yield* settings(job)
   yield* probes(job, plugged)
@@ -88,6 +89,70 @@ function pluggedLoads(job: OracleJob): Plugged[] {
     const ends = Object.values(plug.pins).map(lead => `${load.id}.${lead}`)
     return connector ? [{ load, connector, ends }] : []
   })
+}
+
+/**
+ * Loads whose ends, by an adapter or as they are, all go on the terminals of one connector: what is
+ * pushed in there is a plug, whatever it was made of.
+ */
+function socketed(job: OracleJob): Socketed[] {
+  const connectors = job.boards.at(-1)?.connectors ?? []
+  return job.loads.flatMap(load => {
+    const at = new Map(
+      load.leads.map(lead => {
+        const end = `${load.id}.${lead.id}`
+        return [end, placeOfEnd(job, job.plan, end)] as const
+      }),
+    )
+    const connector = connectors.find(each => {
+      const pins = Object.values(each.pins).map(id => `box.${id}`)
+      return [...at.values()].every(place => place !== undefined && pins.includes(place))
+    })
+    if (!connector) return []
+    const pinOf = (place: string | undefined) =>
+      Object.keys(connector.pins).find(pin => `box.${connector.pins[pin]}` === place) ?? ''
+    const pins = Object.fromEntries([...at].map(([end, place]) => [end, pinOf(place)]))
+    return [{ load: load.id, connector, pins }]
+  })
+}
+
+interface Socketed {
+  readonly load: string
+  readonly connector: RawConnector
+  /** Pin of each end. */
+  readonly pins: Readonly<Record<string, string>>
+}
+
+const pushedInto = ({ pins }: Socketed, connector: RawConnector): Changes =>
+  Object.fromEntries(
+    Object.entries(pins).map(([end, pin]) => {
+      const terminal = connector.pins[pin]
+      return [end, terminal === undefined ? 'insulated' : `box.${terminal}`]
+    }),
+  )
+
+/** Plugs of equal shape exchanged where an adapter makes one of them; any plug into a free socket. */
+function* sockets(job: OracleJob, plugged: readonly Plugged[]): Generator<WrongLanding> {
+  const all = socketed(job)
+  const own = new Set(plugged.map(each => each.load.id))
+  for (const [at, one] of all.entries())
+    for (const two of all.slice(at + 1))
+      if (one.connector.shape === two.connector.shape && !(own.has(one.load) && own.has(two.load)))
+        yield {
+          name: `plug of ${one.load} with plug of ${two.load}`,
+          landing: withEnds(job, {
+            ...pushedInto(one, two.connector),
+            ...pushedInto(two, one.connector),
+          }),
+        }
+  const taken = new Set(all.map(each => each.connector.id))
+  for (const each of all)
+    for (const free of job.boards.at(-1)?.connectors ?? [])
+      if (free.shape === each.connector.shape && !taken.has(free.id))
+        yield {
+          name: `plug of ${each.load} into ${free.id}`,
+          landing: withEnds(job, pushedInto(each, free)),
+        }
 }
 
 /** The ends of a plug in a connector; a pin without a terminal touches nothing. */

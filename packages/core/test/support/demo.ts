@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
-import { readControlBox, readSupplyDevice, readSurvey } from '@tubwright/formats'
 import type { Read } from '@tubwright/formats'
+import { readControlBox, readSupplyDevice, readSurvey } from '@tubwright/formats'
 import type { ControlBox, Job, SupplyDevice, Survey } from '../../src/index.ts'
 import { jobOf } from '../../src/index.ts'
 

@@ -81,7 +81,8 @@ function tripOf(plant: Plant, solved: Solved): Trip | undefined {
 /**
  * Solves a state and lets every protection act that certainly would.
  *
- * A fuse opens its own branch and the rest is solved again, until nothing more blows; then a
+ * The fuse at the greatest multiple of its rating blows first, opens its own branch and the rest is
+ * solved again, until nothing more blows; then a
  * breaker or ground-fault device clears the state.
  */
 export function observe(plant: Plant, state: State, circumstance: Circumstance = {}): Observation {
@@ -91,9 +92,8 @@ export function observe(plant: Plant, state: State, circumstance: Circumstance =
     const solved = solveState(plant, state, { ...circumstance, open })
     const fuses = overcurrents(plant, solved, 'fuse')
     if (fuses.length === 0) return { state, solved, trip: tripOf(plant, solved), blown }
-    for (const fuse of fuses) {
-      blown.push(fuse)
-      open.add(`part:${fuse.part}`)
-    }
+    const first = fuses.reduce((a, b) => (b.amps / b.rated > a.amps / a.rated ? b : a))
+    blown.push(first)
+    open.add(`part:${first.part}`)
   }
 }

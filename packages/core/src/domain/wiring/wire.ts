@@ -14,11 +14,21 @@ import { FIGURES, LEG_VOLTS } from './figures.ts'
 export const REFERENCE = 'earth'
 
 export interface WireOptions {
-  /** Where each uncertain draw lies between its least (0) and its greatest (1). */
-  readonly share?: number
+  /** Where uncertain draws lie; at their greatest where this is left out. */
+  readonly shares?: Shares
   /** Loose ends that a person touches through 2 kΩ. */
   readonly touch?: readonly string[]
 }
+
+/** Where uncertain draws lie between their least (0) and their greatest (1). */
+export interface Shares {
+  /** Of draws that the survey gives as a range or as one of some. */
+  readonly ranged: number
+  /** Of draws that nobody knows: the greatest is what their contacts may carry. */
+  readonly unknown: number
+}
+
+export const GREATEST: Shares = { ranged: 1, unknown: 1 }
 
 /** A landing as a network, and the way back from nodes and elements to names. */
 export interface Wiring {
@@ -239,7 +249,7 @@ function conductorElements(job: Job, landing: Landing): readonly Element[] {
 export const circuitElement = (load: string, circuit: string): string =>
   `circuit:${load}.${circuit}`
 
-function loadElements(job: Job, landing: Landing, share: number): readonly Element[] {
+function loadElements(job: Job, landing: Landing, shares: Shares): readonly Element[] {
   return job.loads.flatMap(load => {
     const at = (lead: string) => leadNode(load.id, lead)
     if (!isPowered(load)) {
@@ -251,6 +261,7 @@ function loadElements(job: Job, landing: Landing, share: number): readonly Eleme
     return [
       ...load.circuits.map(circuit => {
         const draw = drawOf(job, landing, load, circuit)
+        const share = draw.assumed ? shares.unknown : shares.ranged
         const amps = draw.from + share * (draw.to - draw.from)
         const between: Pair = [at(circuit.across[0]), at(circuit.across[1])]
         return impedance(circuitElement(load.id, circuit.id), between, impedanceOf(draw, amps))
@@ -314,7 +325,7 @@ export function wire(job: Job, landing: Landing, options: WireOptions = {}): Wir
     ...sourceElements(job),
     ...[...job.devices.keys(), BOX].flatMap(name => boardElements(job, name, landing)),
     ...conductorElements(job, landing),
-    ...loadElements(job, landing, options.share ?? 1),
+    ...loadElements(job, landing, options.shares ?? GREATEST),
     ...touched,
   ]
   const reached = reachedFrom(REFERENCE, elements)

@@ -64,7 +64,7 @@ export function solveInto(
   compiled: CompiledNetwork,
   states: Uint8Array,
   work: Workspace,
-  options: SolveOptions = {},
+  options?: SolveOptions,
 ): void {
   work.states.set(states)
   if (compiled.mesh && work.mesh) {
@@ -74,7 +74,7 @@ export function solveInto(
     return
   }
   invariant(work.dense !== undefined, 'a workspace serves only the network it was made for')
-  solveDenseRoute(compiled.table, work, work.dense, options.refinementsMax ?? REFINEMENTS_MAX)
+  solveDenseRoute(compiled.table, work, work.dense, options?.refinementsMax ?? REFINEMENTS_MAX)
 }
 
 /**
@@ -86,7 +86,7 @@ export function solveInto(
 export function solveNetwork(
   compiled: CompiledNetwork,
   closedContacts?: ReadonlySet<string>,
-  options: SolveOptions = {},
+  options?: SolveOptions,
 ): Solution {
   const work = makeWorkspace(compiled)
   solveInto(compiled, contactStates(compiled, closedContacts), work, options)

@@ -104,7 +104,15 @@ export function scoreOf(job: Job, landing: Landing, adapters: number, verificati
   }
 }
 
-const KEYS = ['dangers', 'replaced', 'adapters', 'heatModes', 'margin', 'imbalance', 'moved'] as const
+const KEYS = [
+  'dangers',
+  'replaced',
+  'adapters',
+  'heatModes',
+  'margin',
+  'imbalance',
+  'moved',
+] as const
 
 /** Whether a is better than b: the first difference decides. */
 export function isBetter(a: Score, b: Score): boolean {

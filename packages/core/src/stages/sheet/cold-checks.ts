@@ -157,11 +157,13 @@ function earthReadings({ box }: Job, feed: Feed): readonly Reading[] {
   const taken = box.board.terminals.filter(each => each.class === 'earth' && each.id !== from)
   return [
     { what: text('read.earth-metal', { a: from }), expected, unit: 'Ω' },
-    ...taken.map((each): Reading => ({
-      what: text('read.earth', { a: from, b: each.id }),
-      expected,
-      unit: 'Ω',
-    })),
+    ...taken.map(
+      (each): Reading => ({
+        what: text('read.earth', { a: from, b: each.id }),
+        expected,
+        unit: 'Ω',
+      }),
+    ),
   ]
 }
 

@@ -28,10 +28,7 @@ export function lockStep({ job }: Site): SheetStep {
       text('lock.meter-again'),
       text('lock.capacitors'),
     ],
-    readings: [
-      ...deadReadings(job),
-      { what: text('read.time'), expected: undefined, unit: '' },
-    ],
+    readings: [...deadReadings(job), { what: text('read.time'), expected: undefined, unit: '' }],
   }
 }
 
@@ -116,18 +113,21 @@ function movedTexts({ job, plan, wires }: Site): readonly SheetText[] {
   return plan.moved.flatMap(({ end, from, to }) => {
     const wire = wires.find(each => each.ends.some(one => one.end === end))
     const label = (name: string) => findTerminal(job, name)?.label ?? name
-    return wire
-      ? [text('land.move', { wire: wire.number, from: label(from), to: label(to) })]
-      : []
+    return wire ? [text('land.move', { wire: wire.number, from: label(from), to: label(to) })] : []
   })
 }
 
 /** A sentence about some wires, where there are any. */
 const about = (
-  message: 'land.supply' | 'land.re-identify' | 'land.low-volts' | 'land.heater' | 'land.loads' | 'land.caps',
+  message:
+    | 'land.supply'
+    | 'land.re-identify'
+    | 'land.low-volts'
+    | 'land.heater'
+    | 'land.loads'
+    | 'land.caps',
   wires: readonly SheetWire[],
-): readonly SheetText[] =>
-  wires.length > 0 ? [text(message, { wires: numbersOf(wires) })] : []
+): readonly SheetText[] => (wires.length > 0 ? [text(message, { wires: numbersOf(wires) })] : [])
 
 export function landStep(site: Site): SheetStep {
   const { job, plan, feed, wires } = site
@@ -143,15 +143,30 @@ export function landStep(site: Site): SheetStep {
     licensed: true,
     actions: [
       ...movedTexts(site),
-      ...about('land.supply', wires.filter(each => each.kind === 'cable')),
+      ...about(
+        'land.supply',
+        wires.filter(each => each.kind === 'cable'),
+      ),
       ...(hasNeutral ? [] : [text('land.no-neutral')]),
       ...tailTexts(site),
       text('land.workmanship'),
       text('land.torque'),
-      ...about('land.re-identify', wires.filter(each => each.reidentify)),
-      ...about('land.low-volts', wires.filter(each => each.kind === 'lead' && isSmall(job, each))),
-      ...about('land.heater', waiting.filter(each => isHeater(job, each))),
-      ...about('land.loads', waiting.filter(each => !isHeater(job, each))),
+      ...about(
+        'land.re-identify',
+        wires.filter(each => each.reidentify),
+      ),
+      ...about(
+        'land.low-volts',
+        wires.filter(each => each.kind === 'lead' && isSmall(job, each)),
+      ),
+      ...about(
+        'land.heater',
+        waiting.filter(each => isHeater(job, each)),
+      ),
+      ...about(
+        'land.loads',
+        waiting.filter(each => !isHeater(job, each)),
+      ),
       ...about('land.caps', capped),
     ],
     readings: hasNeutral ? neutralReading(job, plan.landing, feed) : [],
@@ -159,10 +174,11 @@ export function landStep(site: Site): SheetStep {
 }
 
 export function jumperStep({ plan }: Site): SheetStep {
-  const jumpers = plan.jumpers.map(({ jumper, label: what, fromLabel: from, toLabel: to, moves }) =>
-    moves
-      ? text('jumper.move', { jumper, what, from, to })
-      : text('jumper.leave', { jumper, what, to }),
+  const jumpers = plan.jumpers.map(
+    ({ jumper, label: what, fromLabel: from, toLabel: to, moves }) =>
+      moves
+        ? text('jumper.move', { jumper, what, from, to })
+        : text('jumper.leave', { jumper, what, to }),
   )
   const straps = plan.straps.map(({ label: load, from, to, moves }) =>
     moves ? text('strap.move', { load, from, to }) : text('strap.leave', { load, to }),
@@ -182,12 +198,7 @@ export const reliefStep = (): SheetStep => ({
   title: text('step.relief'),
   caution: { severity: 'caution', text: text('caution.relief') },
   licensed: false,
-  actions: [
-    text('relief.clamp'),
-    text('relief.loop'),
-    text('relief.holes'),
-    text('relief.clear'),
-  ],
+  actions: [text('relief.clamp'), text('relief.loop'), text('relief.holes'), text('relief.clear')],
   readings: [],
 })
 

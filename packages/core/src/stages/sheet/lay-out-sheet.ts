@@ -1,7 +1,7 @@
+import type { Entered } from '../../base/entered.ts'
 import { invariant } from '../../base/invariant.ts'
 import type { Known } from '../../base/known.ts'
 import { boundsOf } from '../../base/known.ts'
-import type { Entered } from '../../base/entered.ts'
 import type { Job } from '../../domain/job.ts'
 import { arriving, feedOf, profileOf } from '../../domain/wiring/states.ts'
 import type { BoxMatch } from '../match/artifact.ts'
@@ -76,11 +76,7 @@ export function layOutSheet({ survey, job, proven, verdict }: SheetInput): JobSh
       lines: headLines(job, plan, verification),
     },
     stops: [text('stop.kill'), text('stop.signs'), text('stop.bypass'), text('stop.maker')],
-    licence: [
-      text(`licence.${survey.region}`),
-      text('licence.ask'),
-      text('licence.edition'),
-    ],
+    licence: [text(`licence.${survey.region}`), text('licence.ask'), text('licence.edition')],
     open,
     remarks: remarksOf(survey, job),
     panels: panelsOf(job, plan, wires, open),

@@ -11,8 +11,8 @@ import type {
   SheetWire,
   WireEnd,
 } from './artifact.ts'
-import { text } from './messages.ts'
 import type { SheetText } from './messages.ts'
+import { text } from './messages.ts'
 import { panelLabel } from './wires.ts'
 
 /** Board measures to a hundredth of a millimetre: metres leave binary dust. */

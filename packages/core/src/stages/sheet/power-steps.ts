@@ -21,7 +21,8 @@ const groundFaultLabels = ({ job }: Site): readonly string[] =>
 export function powerStep(site: Site): SheetStep {
   const { job, feed, wires } = site
   const heater = wires.filter(
-    wire => isWaiting(job, wire) && job.loads.find(each => each.id === wire.owner)?.kind === 'heater',
+    wire =>
+      isWaiting(job, wire) && job.loads.find(each => each.id === wire.owner)?.kind === 'heater',
   )
   return {
     name: 'power',
@@ -131,12 +132,13 @@ export function loadsStep(site: Site): SheetStep {
       ...(worst && worst.commands.length > 1
         ? [text('loads.worst', { commands: labels(site, worst.commands) })]
         : []),
-      ...(pauses.length > 0
-        ? [text('loads.heat-waits', { commands: labels(site, pauses) })]
-        : []),
+      ...(pauses.length > 0 ? [text('loads.heat-waits', { commands: labels(site, pauses) })] : []),
     ],
     readings: [
-      ...tried.filter(isPowered).flatMap(shown).map(each => ampsReading(site, each)),
+      ...tried
+        .filter(isPowered)
+        .flatMap(shown)
+        .map(each => ampsReading(site, each)),
       { what: text('read.worst'), expected: text('expect.at-most', { amps: limit }), unit: 'A' },
       { what: text('read.volts-loaded'), expected: text('expect.drop'), unit: 'V' },
     ],
@@ -173,11 +175,13 @@ export function protectStep(site: Site): SheetStep {
       text('protect.heat-stops'),
     ],
     readings: [
-      ...devices.map((device): Reading => ({
-        what: text('read.trips', { device }),
-        expected: text('expect.yes'),
-        unit: '',
-      })),
+      ...devices.map(
+        (device): Reading => ({
+          what: text('read.trips', { device }),
+          expected: text('expect.yes'),
+          unit: '',
+        }),
+      ),
       { what: text('read.heat-stops'), expected: text('expect.yes'), unit: '' },
       { what: text('read.water'), expected: text('expect.agree'), unit: '°' },
     ],

@@ -1,7 +1,7 @@
 import type { Feed, Profile } from '../../domain/box/control-box.ts'
 import type { Job } from '../../domain/job.ts'
-import type { Verification } from '../verify/artifact.ts'
 import type { WiringPlan } from '../plan/artifact.ts'
+import type { Verification } from '../verify/artifact.ts'
 import type { SheetSetting, SheetWire } from './artifact.ts'
 
 /** Everything that the steps are laid out from. */

@@ -6,10 +6,11 @@ import type { Landing } from '../../domain/landing/landing.ts'
 import { BANDS, LEG_VOLTS } from '../../domain/wiring/figures.ts'
 import type { Observation } from '../../domain/wiring/observe.ts'
 import { observe } from '../../domain/wiring/observe.ts'
-import type { Plant } from '../../domain/wiring/plant.ts'
+import type { Plant, Solved } from '../../domain/wiring/plant.ts'
 import { plantOf, solveState } from '../../domain/wiring/plant.ts'
 import type { State } from '../../domain/wiring/states.ts'
 import { feedOf, profileOf, statesOf } from '../../domain/wiring/states.ts'
+import type { Shares } from '../../domain/wiring/wire.ts'
 import { partElement } from '../../domain/wiring/wire.ts'
 import type { VerifyFailure } from './artifact.ts'
 import type { DevicesOpen, Evidence } from './rule.ts'
@@ -45,13 +46,13 @@ function devicesOpenOf(plant: Plant, states: readonly State[]): readonly Devices
 function touchedOf(
   job: Job,
   landing: Landing,
-  share: number,
+  shares: Shares,
   running: readonly Observation[],
 ): Evidence['touched'] {
   const touched = new Map<string, { amps: number; state: State }>()
   for (const end of job.ends) {
     if (landing.ends[end.id] !== 'loose') continue
-    const plant = plantOf(job, landing, { share, touch: [end.id] })
+    const plant = plantOf(job, landing, { shares, touch: [end.id] })
     if (!plant.ok) continue
     for (const { state, trip, blown } of running) {
       if (trip) continue
@@ -71,19 +72,30 @@ function touchedOf(
   return touched
 }
 
+/** The state once more with every pole and switch of the board that tripped open. */
+function afterTrip(plant: Plant, { state, trip, blown }: Observation): Solved | undefined {
+  if (!trip) return undefined
+  const board = trip.part.slice(0, trip.part.indexOf('.'))
+  const open = new Set(blown.map(each => `part:${each.part}`))
+  for (const each of plant.parts)
+    if (each.board === board && (each.part.kind === 'pole' || each.part.kind === 'switch'))
+      open.add(each.element)
+  return solveState(plant, state, { open })
+}
+
 /**
  * Wires a landing and solves it in every state.
  *
- * @param share - where uncertain draws lie between their least (0) and greatest (1)
+ * @param shares - where uncertain draws lie between their least and greatest
  */
 export function gather(
   job: Job,
   landing: Landing,
-  share: number,
+  shares: Shares,
 ): Outcome<Evidence, VerifyFailure> {
   const states = statesOf(job, landing)
   if (!states.ok) return fail(states.failure)
-  const plant = plantOf(job, landing, { share })
+  const plant = plantOf(job, landing, { shares })
   if (!plant.ok)
     return fail({ reason: 'no-network', details: plant.failure.faults.map(each => each.reason) })
   const running = states.value.map(state => observe(plant.value, state))
@@ -98,10 +110,11 @@ export function gather(
     legVolts: LEG_VOLTS[job.tub.supply.system],
     running,
     allOff,
+    tripped: afterTrip(plant.value, allOff),
     limitOpen: states.value
       .map(state => observe(plant.value, state, { limitOpen: true }))
       .filter(each => !each.trip),
     devicesOpen: devicesOpenOf(plant.value, states.value),
-    touched: touchedOf(job, landing, share, running),
+    touched: touchedOf(job, landing, shares, running),
   })
 }

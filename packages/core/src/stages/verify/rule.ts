@@ -3,7 +3,7 @@ import type { Feed, Profile } from '../../domain/box/control-box.ts'
 import type { Job } from '../../domain/job.ts'
 import type { Landing } from '../../domain/landing/landing.ts'
 import type { Observation } from '../../domain/wiring/observe.ts'
-import type { Plant } from '../../domain/wiring/plant.ts'
+import type { Plant, Solved } from '../../domain/wiring/plant.ts'
 import type { State } from '../../domain/wiring/states.ts'
 
 /** Everything a rule may look at: one landing, solved in every state. */
@@ -19,6 +19,8 @@ export interface Evidence {
   /** Modes and transitions; all-off first. */
   readonly running: readonly Observation[]
   readonly allOff: Observation
+  /** Where all-off trips: what is left when what trips, and all that stands on its board, is open. */
+  readonly tripped: Solved | undefined
   /** The states with the box's limit contacts open; only those that are not cleared. */
   readonly limitOpen: readonly Observation[]
   /** A few modes with the ground-fault device open. */

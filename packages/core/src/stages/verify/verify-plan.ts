@@ -7,6 +7,7 @@ import type { Landing } from '../../domain/landing/landing.ts'
 import { uncertainDraws } from '../../domain/wiring/draw.ts'
 import { ratedOf } from '../../domain/wiring/observe.ts'
 import type { PlantPart } from '../../domain/wiring/plant.ts'
+import type { Shares } from '../../domain/wiring/wire.ts'
 import type { Assumption, Expected, RunningMode, Verification, VerifyFailure } from './artifact.ts'
 import { gather } from './gather.ts'
 import type { Evidence } from './rule.ts'
@@ -24,41 +25,52 @@ const keyOf = ({ rule, message, subjects }: Finding): string =>
   `${rule} ${message} ${subjects.join(' ')}`
 
 /** Between the least and the greatest draw, ends first: a bound may fall inside a range. */
-const SHARES = [1, 0, 0.5, 0.25, 0.75] as const
+const SHARES: readonly Shares[] = [1, 0, 0.5, 0.25, 0.75].map(at => ({ ranged: at, unknown: at }))
 const HALVINGS = 12
 
-/** A finding that some draws escape holds provided they do: up to where, by halving. */
-function provided(job: Job, landing: Landing, finding: Finding): Finding {
-  let [holds, breaks] = [0, 1]
-  const key = keyOf(finding)
-  const isFound = (at: number) => {
-    const evidence = gather(job, landing, at)
-    return evidence.ok && check(evidence.value).some(each => keyOf(each) === key)
-  }
-  if (isFound(0)) [holds, breaks] = [1, 0]
+const isFound = (job: Job, landing: Landing, key: string, shares: Shares): boolean => {
+  const evidence = gather(job, landing, shares)
+  return evidence.ok && check(evidence.value).some(each => keyOf(each) === key)
+}
+
+/** Up to which share, from 0 or down from 1, a finding does not arise. */
+function boundOf(found: (share: number) => boolean): { at: number; sign: '≤' | '≥' } {
+  let [holds, breaks] = found(0) ? [1, 0] : [0, 1]
+  const sign = holds < breaks ? '≤' : '≥'
   for (let step = 0; step < HALVINGS; step++) {
     const middle = (holds + breaks) / 2
-    if (isFound(middle)) breaks = middle
+    if (found(middle)) breaks = middle
     else holds = middle
   }
+  return { at: holds, sign }
+}
+
+/**
+ * Names what has to hold for a finding not to arise, by halving.
+ *
+ * Draws that nobody knows are bounded first, with the ranged ones at their greatest; only where
+ * that never helps are the ranged ones bounded too.
+ */
+function provided(job: Job, landing: Landing, finding: Finding): Finding {
+  const key = keyOf(finding)
   const draws = uncertainDraws(job, landing)
-  const amps = Object.fromEntries(
-    draws
-      .slice(0, 1)
-      .map(({ load, draw }) => [
-        'assumed',
-        `${load.label} ${holds < breaks ? '≤' : '≥'} ${(draw.from + holds * (draw.to - draw.from)).toFixed(1)} A`,
-      ]),
+  const onlyUnknown =
+    draws.some(each => each.draw.assumed) && !isFound(job, landing, key, { ranged: 1, unknown: 0 })
+  const { at, sign } = boundOf(share =>
+    isFound(job, landing, key, { ranged: onlyUnknown ? 1 : share, unknown: share }),
   )
-  return {
-    ...finding,
-    verdict: 'provided',
-    params: { ...finding.params, ...amps },
-  }
+  const assumed = draws
+    .filter(({ draw }) => draw.assumed || !onlyUnknown)
+    .map(({ load, draw }) => {
+      const amps = draw.from + at * (draw.to - draw.from)
+      return `${load.label} ${sign} ${amps.toFixed(1)} A`
+    })
+    .join(', ')
+  return { ...finding, params: { ...finding.params, assumed } }
 }
 
 /** All variants' findings: what breaks in every one breaks, what breaks in some holds provided. */
-function judge(job: Job, landing: Landing, variants: readonly Evidence[]): readonly Finding[] {
+function judge(variants: readonly Evidence[]): readonly Finding[] {
   const all = variants.map(
     each => new Map(check(each).map(found => [keyOf(found), found] as const)),
   )
@@ -67,11 +79,8 @@ function judge(job: Job, landing: Landing, variants: readonly Evidence[]): reado
     const found = all.flatMap(each => each.get(key) ?? [])
     const first = found[0]
     if (!first) return []
-    return [
-      found.length === variants.length || first.verdict !== 'breaks'
-        ? first
-        : provided(job, landing, first),
-    ]
+    const isAlways = found.length === variants.length || first.verdict !== 'breaks'
+    return [isAlways ? first : { ...first, verdict: 'provided' }]
   })
 }
 
@@ -166,7 +175,7 @@ function summarise(
   variants: readonly Evidence[],
   first: Evidence,
 ): Verification {
-  const findings = [...judge(job, landing, variants)].sort(bySeverity)
+  const findings = [...judge(variants)].sort(bySeverity)
   const modes = modesOf(first)
   return {
     findings,
@@ -200,7 +209,7 @@ export function judgeLanding(
   landing: Landing,
 ): Outcome<readonly Finding[], VerifyFailure> {
   const variants = variantsOf(job, landing)
-  return variants.ok ? ok([...judge(job, landing, variants.value)].sort(bySeverity)) : variants
+  return variants.ok ? ok([...judge(variants.value)].sort(bySeverity)) : variants
 }
 
 /**
@@ -217,6 +226,22 @@ export function verifyPlan(job: Job, landing: Landing): Outcome<Verification, Ve
   const first = variants.value[0]
   return ok(first ? summarise(job, landing, variants.value, first) : NOTHING)
 }
+
+/**
+ * Says, for each finding that holds only provided some draw is within bounds, what the bounds are.
+ *
+ * Solves the landing some dozen times a finding: for the plan that is shown, not for a search.
+ */
+export const withBounds = (
+  job: Job,
+  landing: Landing,
+  verification: Verification,
+): Verification => ({
+  ...verification,
+  findings: verification.findings.map(each =>
+    each.verdict === 'provided' ? provided(job, landing, each) : each,
+  ),
+})
 
 const NOTHING: Verification = {
   findings: [],

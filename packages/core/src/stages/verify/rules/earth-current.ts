@@ -12,6 +12,9 @@ export function lowestTrip({ plant }: Evidence): number | undefined {
   return trips.length > 0 ? Math.min(...trips) : undefined
 }
 
+/** The conductor's own name, without the kind of its element. */
+const nameOf = (element: string): string => element.slice(element.indexOf(':') + 1)
+
 /** No earth conductor carries load current. */
 export const earthCurrent: Rule = {
   id: 'VERIFY-5',
@@ -20,20 +23,16 @@ export const earthCurrent: Rule = {
   check: evidence => {
     const limit = lowestTrip(evidence) ?? LIMITS.earthAmps
     const earths = evidence.job.ends.filter(end => end.function === 'earth')
-    const seen = new Set<string>()
-    const conductors = earths.filter(end => {
-      const element = elementOfEnd(end)
-      return seen.has(element) ? false : seen.add(element)
-    })
-    return worst(standing(evidence), conductors, (end, at) => at.solved.amps(elementOfEnd(end)))
+    const conductors = [...new Set([...earths.map(elementOfEnd), 'source:earth'])]
+    return worst(standing(evidence), conductors, (element, at) => at.solved.amps(element))
       .filter(({ value }) => !atMost(value, limit))
       .map(({ thing, value, at }) => ({
         rule: earthCurrent.id,
         message: 'earth-carries-current',
         verdict: 'breaks',
         severity: 'danger',
-        subjects: [thing.id],
-        params: { conductor: thing.id, amps: value, limit },
+        subjects: [nameOf(thing)],
+        params: { conductor: nameOf(thing), amps: value, limit },
         on: commandsOf(at.state),
       }))
   },

@@ -47,9 +47,11 @@ function bypassed({ plant, devicesOpen }: Evidence): readonly Finding[] {
 }
 
 function blind(evidence: Evidence): readonly Finding[] {
-  const { solved } = evidence.allOff
+  const { allOff, tripped } = evidence
   return devicesOf(evidence).flatMap(({ part, board, name }) =>
-    part.kind === 'ground-fault' && !isAwake(solved, board, part)
+    part.kind === 'ground-fault' &&
+    !isAwake(allOff.solved, board, part) &&
+    !(tripped && isAwake(tripped, board, part))
       ? [finding('ground-fault-blind', name, { device: board })]
       : [],
   )

@@ -53,6 +53,9 @@ function judge(evidence: Evidence, circuit: PlantCircuit): readonly Finding[] {
     const isConverted = circuit.load.kind === 'heater' && isOneLeg(evidence)
     return isConverted ? [reduced(circuit, best)] : [weak]
   }
+  const place = placeOf(evidence.job, evidence.landing, circuit.load)
+  if (place && !place.takes.includes(circuit.load.kind))
+    return [finding('load-elsewhere', circuit, { place: place.label })]
   const command = commandFor(evidence, circuit)
   const wrong = states.find(
     (at, index) =>

@@ -1,6 +1,6 @@
 import { atMost } from '../../../base/compare.ts'
 import type { Finding } from '../../../base/verdict.ts'
-import { BOX } from '../../../domain/job.ts'
+import { BOX, findTerminal } from '../../../domain/job.ts'
 import { joinedByCopper } from '../../../domain/wiring/copper.ts'
 import { LIMITS } from '../../../domain/wiring/limits.ts'
 import { boardNode, leadNode } from '../../../domain/wiring/wire.ts'
@@ -14,16 +14,19 @@ interface Metal {
   readonly node: NodeId
 }
 
-/** Everything of metal that a person can touch: loads with an earth lead, the box, the devices. */
-export function metalOf({ job }: Evidence): readonly Metal[] {
+/** Metal that a person can touch: of loads with an earth lead that are landed at all, box, devices. */
+export function metalOf({ job, landing }: Evidence): readonly Metal[] {
   const boards = [...job.devices].map(([id, device]) => ({
     id,
     label: device.label,
     node: boardNode(id, device.board.earth),
   }))
+  const isLanded = (end: string) => findTerminal(job, landing.ends[end] ?? '') !== undefined
   const loads = job.loads.flatMap(load => {
     const earth = load.leads.find(each => each.function === 'earth')
-    return earth ? [{ id: load.id, label: load.label, node: leadNode(load.id, earth.id) }] : []
+    return earth && load.leads.some(lead => isLanded(`${load.id}.${lead.id}`))
+      ? [{ id: load.id, label: load.label, node: leadNode(load.id, earth.id) }]
+      : []
   })
   const box = { id: BOX, label: job.box.label, node: boardNode(BOX, job.box.board.earth) }
   return [...boards, box, ...loads]

@@ -1,0 +1,7 @@
+export { drawBoard } from './board/draw-board.ts'
+export { layOutBoard } from './board/lay-out-board.ts'
+export type { Scene } from './board/scene.ts'
+export { escapeText } from './escape.ts'
+export { printSheet } from './sheet/print-sheet.ts'
+export { textOf } from './sheet-words.ts'
+export type { SheetWords } from './sheet-words.ts'

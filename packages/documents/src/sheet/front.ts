@@ -1,0 +1,40 @@
+import type { JobSheet, OpenPoint } from '../../../core/src/stages/sheet/artifact.ts'
+import type { SheetText } from '../../../core/src/stages/sheet/messages.ts'
+import type { SheetWords } from '../sheet-words.ts'
+import { capital, textOf } from '../sheet-words.ts'
+import type { Html } from './markup.ts'
+import { html } from './markup.ts'
+
+const items = (texts: readonly SheetText[], words: SheetWords): readonly Html[] =>
+  texts.map(each => html`<li>${textOf(each, words)}</li>`)
+
+function saysOf({ says }: OpenPoint, words: SheetWords): string {
+  switch (says.kind) {
+    case 'finding':
+      return words.findingText(says.finding)
+    case 'question':
+      return words.questionText(says.question)
+    case 'text':
+      return textOf(says.text, words)
+  }
+}
+
+const point = (each: OpenPoint, words: SheetWords): Html =>
+  html`<li class="${each.severity}"><span class="mark"><span>!${each.number}</span></span><span><span class="word">${words.severities[each.severity]}</span></span><span>${capital(saysOf(each, words))}</span></li>`
+
+/** What the job is, what stops it, what is open: the first page. */
+export function frontMatter(sheet: JobSheet, words: SheetWords): Html {
+  const { head, stops, licence, open, remarks } = sheet
+  const { page } = words
+  return html`<header>
+<div class="head"><h1>${page.title}</h1><span class="job">${page.job} ${sheet.id}</span></div>
+<p class="lead"><strong>${head.tub}</strong> → <strong>${head.box}</strong>, ${head.maker}. ${page.region}: ${head.region}.</p>
+${head.lines.map(each => html`<p>${textOf(each, words)}</p>`)}
+</header>
+<section class="danger"><div class="stops"><p><span class="word">${words.severities.danger}</span></p><ul>${items(stops, words)}</ul></div></section>
+<section><h2>${page.open}</h2>
+<ol class="open">${open.length > 0 ? open.map(each => point(each, words)) : html`<li><span></span><span></span><span>${words.messages['open.none']}</span></li>`}</ol>
+</section>
+${remarks.length > 0 ? html`<section><h2>${page.remarks}</h2><ul>${items(remarks, words)}</ul></section>` : undefined}
+<section><h2>${page.licence}</h2>${licence.map(each => html`<p>${textOf(each, words)}</p>`)}</section>`
+}
