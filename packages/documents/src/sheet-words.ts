@@ -1,11 +1,7 @@
 import type { Finding, OpenQuestion, Severity } from '@tubwright/core'
-import { say } from '../../words/src/say.ts'
-import type {
-  SheetMessage,
-  SheetParam,
-  SheetText,
-} from '../../core/src/stages/sheet/messages.ts'
 import type { WireRole } from '../../core/src/stages/sheet/artifact.ts'
+import type { SheetMessage, SheetParam, SheetText } from '../../core/src/stages/sheet/messages.ts'
+import { say } from '../../words/src/say.ts'
 import type { SHEET_PAGE_EN } from '../../words/src/sheet.en.ts'
 
 /** Everything that a sheet needs of one language. */

@@ -4,9 +4,14 @@ import type { SheetMessage } from '../../core/src/stages/sheet/messages.ts'
 export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'head.supply': '{system}, {frequency}. Breaker {breaker}. To the tub: {wires}.',
   'head.limit': 'Current limit: set {setting} (factory {factory}).',
+  'head.limit-breaker':
+    'Current limit: set {setting} (factory {factory}). The setting names the breaker: the box draws at most {allowed:A}.',
   'head.proof':
-    'Plan proven by solving its circuit in {modes} modes and {transitions} changes between them ({solves} solves). Current law holds to {residual} of the largest current.',
-  'head.margin': 'Tightest contact or fuse keeps {margin:percent} in hand. Most from one leg: {amps:A}.',
+    'Plan proven by solving its circuit: {modes} modes and {transitions} states that it passes between them ({solves} solves). The current law holds to {residual} of the largest current.',
+  'head.proof-modes':
+    'Plan proven by solving its circuit: {modes} modes, and every change between them is one of these ({solves} solves). The current law holds to {residual} of the largest current.',
+  'head.margin':
+    'Tightest contact or fuse keeps {margin:percent} in hand. Most from one leg: {amps:A}.',
   'head.not-proven': 'This plan is NOT shown to hold. Do not build it.',
   'system.split-phase': '120/240 V, two legs',
   'system.single-leg': '120 V, one leg',
@@ -45,7 +50,7 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'open.assumed-range':
     '{load}: the plan holds provided it draws at most {amps:A}. Measure it at the first run.',
   'open.re-identify':
-    'Wires {wires} are coloured as neutral and carry line volts. Mark them again at both ends.',
+    'Wire no. {wires} (* in the drawing): coloured as neutral, carries line volts. Mark it again at both ends.',
   'open.live-when-off': 'A lead stays live when these are off: {loads}. Put the list in the lid.',
   'open.condition': '{load} as found: {condition}',
   'open.tub-note': 'Tub: {note}',
@@ -63,12 +68,12 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'function.signal': 'signal',
   'pin.high': 'high',
   'pin.low': 'low',
+  'function.tail': 'own tail',
   'tail.white': 'Breaker’s own tail, {device}',
 
   'owner.cable': '{cable}: {from} to {to}',
   'owner.load': '{load} → {place}',
   'owner.load-unplaced': '{load}: no place, stays off',
-  'owner.box': 'control box',
   'plug.none': 'Bare leads.',
   'plug.own': 'Its own plug ({shape}) into {socket}.',
   'plug.adapter': 'Make an adapter: {shape} to {socket}, {socketShape}.',
@@ -83,16 +88,15 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'note.insulated': 'CAP IT. It lands nowhere.',
   'note.loose': 'LOOSE. Cap it before power.',
   'note.moved': 'MOVE IT. It was found on {from}.',
-  'note.other-end': '{place}: {terminal}',
 
   'setting.profile': 'Equipment profile',
   'setting.limit': 'Current limit',
   'setting.after-reset': 'After a reset: {text}',
   'meter.unknown-amps': 'Not known. Write it down. Stop above {amps:A}.',
-  'meter.always-on': 'always on',
   'together.heat-waits': 'Heat waits while any of these runs: {commands}.',
-  'together.heat-with-any': 'Heat waits for no load.',
-  'together.limit': 'More than that the box sheds, by its current limit of {setting}.',
+  'together.heat-with-any': 'No single load stops the heat.',
+  'together.limit':
+    'The box keeps within its current limit of {setting}. What stands in no row together does not run together.',
 
   'tool.lock': 'Lock and tag.',
   'tool.meter': 'Rated meter and leads, and a known live source to prove it on.',
@@ -104,6 +108,7 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'tool.thermometer': 'Thermometer you trust.',
   'tool.dry': 'Wet vacuum and towel.',
   'part.adapter': 'Adapter for {load}: from {plug} to {socket}.',
+  'part.plug': 'Plug for {load}, on its bare leads: {socket}.',
   'part.ferrules': 'Ferrules, {count}, each to suit its wire.',
   'part.ring-terminals': 'Ring terminals, {count}.',
   'part.tab-terminals': 'Insulated tab terminals, {count}.',
@@ -112,7 +117,7 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
     'Blanking plate: the old keypad hole is {width:mm} × {height:mm}, the keypad covers {ownWidth:mm} × {ownHeight:mm}.',
   'part.wider-hole':
     'The keypad hole must grow from {width:mm} × {height:mm} to {ownWidth:mm} × {ownHeight:mm}.',
-  'part.marking': 'Marking sleeves for {count} wires, both ends.',
+  'part.marking': 'Marking sleeves, two for each wire marked *: {count}.',
   'part.gaskets': 'Heater gaskets and union rings.',
   'part.relief': 'Strain reliefs and seals for every entry.',
 
@@ -135,9 +140,11 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
 
   'caution.lock': 'The line side of the breaker stays live. It kills.',
   'caution.photo': 'No photo, no way back.',
-  'caution.remove': 'Water runs out of the unions. Keep it off the wiring. Foil and sheet edges cut.',
+  'caution.remove':
+    'Water runs out of the unions. Keep it off the wiring. Foil and sheet edges cut.',
   'caution.mount': 'Box and heater are heavy in a tight bay. Lift with two.',
-  'caution.land': 'A wire on the wrong terminal can make water live. Still locked off? Prove dead again.',
+  'caution.land':
+    'A wire on the wrong terminal can make water live. Still locked off? Prove dead again.',
   'caution.jumpers':
     'A jumper in the wrong place puts 240 V on a 120 V load, or shorts two legs. Move it dead, never live.',
   'caution.relief': 'A pulled wire is a live wire. Water follows a cable into the box.',
@@ -145,7 +152,8 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'caution.fill': 'A heater with air in it burns dry. Air out before power.',
   'caution.power':
     'Live board. Nobody in the water. Second person near. One hand, dry mat, rated leads. No owner does this step.',
-  'caution.settings': 'A current limit set too high cooks the supply. Small switches: off and proven dead first.',
+  'caution.settings':
+    'A current limit set too high cooks the supply. Small switches: off and proven dead first.',
   'caution.outputs': 'Live board, as before. Touch nothing but the probe tips to the terminals.',
   'caution.loads': 'Never plug in live. Off, prove dead, plug, on. Each time.',
   'caution.keypad': 'A keypad of another make does not fit. Force no plug.',
@@ -157,7 +165,8 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'lock.meter': 'Prove the meter on a known live source.',
   'lock.pairs': 'Read every pair below at the old box.',
   'lock.meter-again': 'Prove the meter on the live source again.',
-  'lock.capacitors': 'Wait five minutes for motor capacitors. Prove each one empty before you touch it.',
+  'lock.capacitors':
+    'Wait five minutes for motor capacitors. Prove each one empty before you touch it.',
   'photo.open': 'Photograph the open box, straight on, before you touch a plug.',
   'photo.label': 'Label each wire at both ends with its number from this sheet.',
   'photo.function': 'Trust function, not colour: follow each lead to its motor or part.',
@@ -174,17 +183,20 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'place.water': 'water of the tub',
   'place.heater-inlet': 'heater tube, inlet end',
   'place.heater-outlet': 'heater tube, outlet end',
-  'land.supply': 'Land the supply, wires {wires}, at both ends.',
+  'land.supply':
+    'Land the supply, wires {wires}, at the box. Check each at its supply end: off upstream first, the line side there is live.',
   'land.no-neutral': 'This supply has no neutral. Land none, and take none from earth.',
-  'land.tail': 'Land the white tail (wire {wire}) of {device} on: {terminal}. Off it, the device is blind.',
-  'land.move': 'MOVE wire {wire}: from {from} to {to}.',
+  'land.tail':
+    'See that the white tail (wire {wire}) of {device} sits on: {terminal}. Off it, the device is blind.',
+  'land.move': 'MOVE wire {wire} at its supply end: from {from} to {to}. Off upstream first.',
   'land.workmanship': 'One wire a terminal. Copper only. No strand outside. Pull each one.',
   'land.torque': 'Turn each screw and nut to its torque. Paint a line across it.',
-  'land.re-identify': 'Mark wires {wires} again, at both ends.',
-  'land.low-volts': 'Plug in probes and low-voltage leads now: wires {wires}.',
+  'land.re-identify': 'Mark again at both ends: wire no. {wires}.',
+  'land.low-volts': 'Plug in probes and low-voltage leads now: wire no. {wires}.',
+  'land.heater-earth': 'Land the earth of the heater: wire {wires}.',
   'land.heater': 'Heater leads {wires}: leave off their terminals, each capped.',
   'land.loads': 'Load leads {wires}: make up their ends now. Leave them UNPLUGGED, each capped.',
-  'land.caps': 'Cap wires {wires} for good.',
+  'land.caps': 'Cap for good: wire no. {wires}.',
   'jumper.move': 'MOVE {jumper} ({what}): {from} → {to}.',
   'jumper.leave': 'LEAVE {jumper} ({what}) at {to}. See that it sits there.',
   'strap.move': 'MOVE the strap of {load}: {from} → {to}, as its plate shows.',
@@ -210,7 +222,8 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'outputs.call': 'Call one output at a time. Read its terminals.',
   'outputs.off': 'Off. Lock. Prove dead.',
   'outputs.stop': 'A reading outside its band: off, lock, look at jumpers and wires.',
-  'loads.plug': '{load}: off, prove dead, plug in at {place} (wires {wires}). On. Run it. Read amps.',
+  'loads.plug':
+    '{load}: off, prove dead, plug in at {place} (wires {wires}). On. Run it. Read amps.',
   'loads.heater':
     '{load}, last: off, prove dead, land at {place} (wires {wires}), torque. On. Water must move first. Read amps.',
   'loads.air': 'Bleed air as each pump starts. An air-clearing run of minutes comes before heat.',
@@ -221,13 +234,16 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'keypad.keys': 'Press every key. Each does what its label says.',
   'keypad.light': '{load}: on, off.',
   'protect.button': 'Test button of {device}: everything goes dead. Reset.',
-  'protect.pressure-switch': 'Flow loss: heat on, then shut a heater valve slowly. Heat must stop. Open it.',
-  'protect.flow-switch': 'Flow loss: heat on, then shut a heater valve slowly. Heat must stop. Open it.',
+  'protect.pressure-switch':
+    'Flow loss: heat on, then shut a heater valve slowly. Heat must stop. Open it.',
+  'protect.flow-switch':
+    'Flow loss: heat on, then shut a heater valve slowly. Heat must stop. Open it.',
   'protect.probe-pair': 'Flow loss: heat on, then stop the pump. Heat must stop with it.',
   'protect.limit': 'Over-temperature: test only as the maker of the box says.',
   'protect.heat-stops': 'Set below water temperature: heat must stop. Set back.',
   'close.off': 'Off, lock, prove dead. Once more round every screw and plug.',
-  'close.suction': 'Suction covers whole, fixed, and rated for the pump behind them. If not, the tub stays shut.',
+  'close.suction':
+    'Suction covers whole, fixed, and rated for the pump behind them. If not, the tub stays shut.',
   'close.lid': 'Fix this sheet and the live-when-off list in the lid. Lid closed, seal clean.',
   'close.panels': 'Cables clear of hot pipe. Panels on. Breaker labelled.',
   'close.settings': 'On. Read the settings back once more.',
@@ -237,8 +253,7 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'read.terminals': '{what} ({a} – {b})',
   'read.jumper': '{jumper}: {a} – {b}',
   'read.heater': '{load}, element alone, leads off {terminals}',
-  'read.earth': 'Earth {a} – {b}',
-  'read.earth-metal': 'Earth {a} – heater tube, motor cases, box metal',
+  'read.earth': 'Earth: {a} to {all}, heater tube, motor cases, box metal. Write the highest',
   'read.probe': '{probe}, unplugged',
   'read.output': '{command}: {a} – {b}',
   'read.always-on': '{place}, always on: {a} – {b}',
@@ -339,7 +354,7 @@ export const SHEET_PAGE_EN = {
   reading: 'Reading',
   shouldBe: 'Should be',
   read: 'Read',
-  point: 'see point',
+  point: 'point 1 of the first page',
 } as const satisfies Readonly<Record<string, string>>
 
 /** Colours as people say them, by the name in the files. */
@@ -352,7 +367,7 @@ export const LINE_EN = {
   leg1: 'leg 1 or line',
   leg2: 'leg 2',
   neutral: 'neutral',
-  earth: 'earth',
+  earth: 'earth (ground)',
   hot: 'switched hot',
   low: 'low speed',
   return: 'return',

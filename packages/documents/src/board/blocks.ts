@@ -7,10 +7,10 @@ import type {
 import type { SheetWords } from '../sheet-words.ts'
 import { capital, textOf } from '../sheet-words.ts'
 import type { BySide, Frame, SideRoom } from './frame.ts'
-import { LINE_HEIGHT, PAGE_WIDTH, PITCH, TEXT, sideSpan } from './frame.ts'
+import { LINE_HEIGHT, PAGE_WIDTH, PITCH, sideSpan, TEXT } from './frame.ts'
 import { textWidth, wrapText } from './measure-text.ts'
-import { SIDES, isUpright, sideOf } from './sides.ts'
 import type { Side } from './sides.ts'
+import { isUpright, SIDES, sideOf } from './sides.ts'
 import { spread } from './spread.ts'
 
 /** One wire of a load, between its terminal and its pin. */
@@ -32,7 +32,7 @@ export interface Block {
 }
 
 const GAP = 2.5
-const LEAST = 34 // [mm] wanted width of a load above or below the board
+const LEAST = 44 // [mm] wanted width of a load above or below the board
 const SIDE_DEPTH = 31 // [mm] of a load left or right of it
 const TITLE_LINES = 4
 export const SYMBOL_ROOM = 7
@@ -76,7 +76,8 @@ export function blocksBySide(
         const runs = [...runsFor(panel, partner, wires, words)].sort(
           (a, b) => alongOf(side, a.terminal) - alongOf(side, b.terminal),
         )
-        const label = typeof partner.label === 'string' ? partner.label : textOf(partner.label, words)
+        const label =
+          typeof partner.label === 'string' ? partner.label : textOf(partner.label, words)
         return { partner, runs, label: capital(label) }
       })
       .sort((a, b) => mean(a.runs, side) - mean(b.runs, side))
@@ -116,10 +117,8 @@ const sideBlocks = (loads: readonly Raw[]): readonly Block[] =>
   })
 
 export const pinRoom = (blocks: readonly Block[]): number =>
-  Math.max(
-    0,
-    ...blocks.flatMap(({ runs }) => runs.map(each => textWidth(each.pinText, TEXT))),
-  ) + 1.5
+  Math.max(0, ...blocks.flatMap(({ runs }) => runs.map(each => textWidth(each.pinText, TEXT)))) +
+  1.5
 
 /** What a side needs, with so many lanes. */
 export function roomFor(side: Side, blocks: readonly Block[], lanes: number): SideRoom {

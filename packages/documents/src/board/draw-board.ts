@@ -8,23 +8,23 @@ import { symbolMarkup } from './symbols.ts'
 /** Dashes by what a wire does [mm]: told apart in black and white, and without colour sight. */
 export const DASHES: Readonly<Record<WireRole, string>> = {
   leg1: '',
-  leg2: '5 1.2',
-  neutral: '1.6 1.2',
-  earth: '5 1 1 1',
+  leg2: '6 1.2',
+  neutral: '3 1.2',
+  earth: '6 1 1 1',
   hot: '',
-  low: '2.8 1.2',
-  return: '1.1 1.1',
-  signal: '0.6 1.2',
+  low: '4 1.2',
+  return: '1.8 1',
+  signal: '1 1',
 }
 const WIDTHS: Readonly<Record<WireRole, number>> = {
-  leg1: 1.15,
-  leg2: 1.15,
-  neutral: 1.15,
-  earth: 0.9,
-  hot: 0.8,
-  low: 0.8,
-  return: 0.8,
-  signal: 0.8,
+  leg1: 1.2,
+  leg2: 1.2,
+  neutral: 1.2,
+  earth: 0.95,
+  hot: 0.95,
+  low: 0.95,
+  return: 0.95,
+  signal: 0.95,
 }
 
 /** The heart of a wire's line, where it is not black. */
@@ -100,7 +100,7 @@ function wireMarkup({ number, role, colour, says, points }: SceneWire): string {
     `<g class="wire" data-wire="${number}" data-role="${role}"><title>${escapeText(says)}</title>`,
     line('#fff', WIDTHS[role] + 1, ''),
     line(INK, WIDTHS[role], dash),
-    core === undefined ? '' : line(core, WIDTHS[role] - 0.45, dash),
+    core === undefined ? '' : line(core, WIDTHS[role] - 0.5, dash),
     '</g>',
   ].join('')
 }

@@ -3,8 +3,8 @@ import type { Frame } from './frame.ts'
 import { paperPoint } from './frame.ts'
 import type { Box, Point } from './scene.ts'
 import { isOver, runsOf } from './scene.ts'
-import { isUpright } from './sides.ts'
 import type { Side } from './sides.ts'
+import { isUpright } from './sides.ts'
 
 /** How a wire leaves the board: from the rim of its terminal to the edge. */
 export interface Exit {
@@ -13,10 +13,8 @@ export interface Exit {
   readonly enters: number
 }
 
-export const terminalPoint = ({ board, scale }: Frame, { x, y }: PanelTerminal): Point => ({
-  x: board.x + x * scale,
-  y: board.y + y * scale,
-})
+export const terminalPoint = ({ board, terminals }: Frame, { id }: PanelTerminal): Point =>
+  terminals.get(id) ?? board
 
 export const discBox = ({ x, y }: Point, radius: number): Box => ({
   x: x - radius,

@@ -1,41 +1,53 @@
-import type { PanelTerminal, SheetPanel, SheetWire } from '../../../core/src/stages/sheet/artifact.ts'
+import type {
+  PanelTerminal,
+  SheetPanel,
+  SheetWire,
+} from '../../../core/src/stages/sheet/artifact.ts'
 import type { SheetWords } from '../sheet-words.ts'
 import type { Block, Run } from './blocks.ts'
 import {
-  MARGIN,
-  SYMBOL_ROOM,
   blockCentres,
   blocksBySide,
+  MARGIN,
   pinLimits,
   pinRoom,
   roomFor,
+  SYMBOL_ROOM,
 } from './blocks.ts'
 import type { Exit } from './exits.ts'
 import { discBox, exitOf, terminalPoint } from './exits.ts'
 import type { BySide, Frame } from './frame.ts'
 import {
-  LINE_HEIGHT,
-  PAGE_WIDTH,
-  PITCH,
-  TEXT,
   blockDepth,
   frameOf,
+  LINE_HEIGHT,
   laneDepth,
+  PAGE_WIDTH,
+  PITCH,
   paperBox,
   paperPoint,
+  TEXT,
 } from './frame.ts'
 import { assignLanes } from './lanes.ts'
 import { clipText, textWidth } from './measure-text.ts'
 import { around, freest, labelAbout, labelAt, labelHeight, turnedAbout } from './place-label.ts'
-import type { Box, Label, Scene, SceneJumper, ScenePartner, SceneTerminal, SceneWire } from './scene.ts'
+import type {
+  Box,
+  Label,
+  Scene,
+  SceneJumper,
+  ScenePartner,
+  SceneTerminal,
+  SceneWire,
+} from './scene.ts'
 import { runsOf } from './scene.ts'
-import { SIDES, depthOf, isUpright, nearestSide } from './sides.ts'
 import type { Side } from './sides.ts'
+import { depthOf, isUpright, nearestSide, SIDES } from './sides.ts'
 import { spread } from './spread.ts'
 
 /** Most height of a board on paper [mm], so that board and loads fit one page. */
 const BOX_HEIGHT = 96
-const DEVICE_HEIGHT = 52
+const DEVICE_HEIGHT = 46
 const MOST_ROUNDS = 6
 
 interface Routed {
@@ -88,7 +100,21 @@ function frameFor(
     top: roomFor('top', blocks.top, lanes.top),
     bottom: roomFor('bottom', blocks.bottom, lanes.bottom),
   }
-  return frameOf(panel, rooms, panel.id === 'box' ? BOX_HEIGHT : DEVICE_HEIGHT)
+  const sides = sidesOfTerminals(panel, blocks)
+  const mostHeight = panel.id === 'box' ? BOX_HEIGHT : DEVICE_HEIGHT
+  return frameOf(panel, rooms, mostHeight, each => sides.get(each.id) ?? 'left')
+}
+
+/** The side that each terminal belongs to: its load's, else the nearest. */
+function sidesOfTerminals(
+  panel: SheetPanel,
+  blocks: BySide<readonly Block[]>,
+): ReadonlyMap<string, Side> {
+  const sides = new Map(panel.terminals.map(each => [each.id, nearestSide(panel, each)] as const))
+  for (const side of SIDES)
+    for (const { runs } of blocks[side])
+      for (const { terminal } of runs) sides.set(terminal.id, side)
+  return sides
 }
 
 function lanesOf(placed: readonly PlacedBlock[]): BySide<number> {
@@ -103,13 +129,14 @@ function lanesOf(placed: readonly PlacedBlock[]): BySide<number> {
 }
 
 /** A terminal is drawn as large as its neighbours allow, so that its wire's number fits into it. */
-function radiusFor({ terminals }: SheetPanel, { scale }: Frame): number {
+function radiusFor({ terminals }: Frame): number {
+  const points = [...terminals.values()]
   let nearest = Number.POSITIVE_INFINITY
-  terminals.forEach((a, index) => {
-    for (const b of terminals.slice(index + 1))
+  points.forEach((a, index) => {
+    for (const b of points.slice(index + 1))
       nearest = Math.min(nearest, Math.max(Math.abs(a.x - b.x), Math.abs(a.y - b.y)))
   })
-  return Math.max(1.75, Math.min(2.2, (nearest * scale) / 2 - 0.15))
+  return Math.max(1.75, Math.min(2.2, nearest / 2 - 0.15))
 }
 
 /** Leaves terminals near the edge first: those further in go round them. */
@@ -118,7 +145,7 @@ function exitsOf(
   frame: Frame,
   runs: readonly { readonly run: Run; readonly side: Side }[],
 ): ReadonlyMap<Run, Exit> {
-  const radius = radiusFor(panel, frame)
+  const radius = radiusFor(frame)
   const discs = panel.terminals.map(each => ({
     id: each.id,
     box: discBox(terminalPoint(frame, each), radius + 0.3),
@@ -126,8 +153,7 @@ function exitsOf(
   const exits = new Map<Run, Exit>()
   const taken: Box[] = []
   const ordered = [...runs].sort(
-    (a, b) =>
-      depthOf(panel, a.run.terminal, a.side) - depthOf(panel, b.run.terminal, b.side),
+    (a, b) => depthOf(panel, a.run.terminal, a.side) - depthOf(panel, b.run.terminal, b.side),
   )
   for (const { run, side } of ordered) {
     const others = discs.filter(each => each.id !== run.terminal.id).map(each => each.box)
@@ -146,9 +172,7 @@ function placeBlocks(
   const exits = exitsOf(
     panel,
     frame,
-    SIDES.flatMap(side =>
-      blocks[side].flatMap(({ runs }) => runs.map(run => ({ run, side }))),
-    ),
+    SIDES.flatMap(side => blocks[side].flatMap(({ runs }) => runs.map(run => ({ run, side })))),
   )
   const enters = (run: Run): number => exits.get(run)?.enters ?? 0
   return SIDES.flatMap(side => {
@@ -198,7 +222,7 @@ function sceneOf(
   placed: readonly PlacedBlock[],
   words: SheetWords,
 ): Scene {
-  const radius = radiusFor(panel, frame)
+  const radius = radiusFor(frame)
   const routed = placed.flatMap(each => each.routed)
   const wires = routed.map(each => sceneWire(frame, each))
   const jumpers = panel.jumpers.flatMap(each => sceneJumper(frame, each))
@@ -215,10 +239,7 @@ function sceneOf(
     terminals: panel.terminals.map(each => sceneTerminal(frame, each, radius)),
     partners: placed.map(each => scenePartner(frame, each)),
     jumpers,
-    labels: [
-      ...labels,
-      ...boardLabels({ panel, frame, placed, radius, wires, jumpers, words }),
-    ],
+    labels: [...labels, ...boardLabels({ panel, frame, placed, radius, wires, jumpers, words })],
     unplaced: panel.jumpers.filter(each => !each.at).map(each => each.id),
   }
 }
@@ -250,7 +271,12 @@ const sceneTerminal = (frame: Frame, terminal: PanelTerminal, radius: number): S
 
 function scenePartner(frame: Frame, { block, side, centre }: PlacedBlock): ScenePartner {
   const box = blockBox(frame, side, block, centre)
-  return { ...box, symbol: block.partner.symbol, at: symbolPoint(frame, side, block, centre), says: block.label }
+  return {
+    ...box,
+    symbol: block.partner.symbol,
+    at: symbolPoint(frame, side, block, centre),
+    says: block.label,
+  }
 }
 
 function blockBox(frame: Frame, side: Side, { extent }: Block, centre: number): Box {
@@ -287,7 +313,11 @@ function tagLabel(frame: Frame, { run, side, leaves }: Routed): readonly Label[]
 }
 
 function blockLabels(frame: Frame, placed: PlacedBlock): readonly Label[] {
-  return [...pinLabels(frame, placed), ...titleLabels(frame, placed), ...partnerPoints(frame, placed)]
+  return [
+    ...pinLabels(frame, placed),
+    ...titleLabels(frame, placed),
+    ...partnerPoints(frame, placed),
+  ]
 }
 
 function pinLabels(frame: Frame, { block, side, routed }: PlacedBlock): readonly Label[] {
@@ -350,8 +380,8 @@ function sceneJumper(
   const width = pads * PAD
   return [
     {
-      x: board.x + jumper.at.x * scale - width / 2,
-      y: board.y + jumper.at.y * scale - PAD / 2,
+      x: board.x + jumper.at.x * scale.x - width / 2,
+      y: board.y + jumper.at.y * scale.y - PAD / 2,
       width,
       height: PAD,
       pads,
@@ -378,7 +408,7 @@ function boardLabels(inside: Inside): readonly Label[] {
   const taken: Box[] = [
     ...wires.flatMap(each => runsOf(each.points, 0.5)),
     ...panel.terminals.map(each => discBox(terminalPoint(frame, each), radius)),
-    ...jumpers,
+    ...jumpers.map(each => grown(each, 0.7)),
   ]
   const labels: Label[] = []
   const put = (candidates: readonly Label[]) => {
@@ -392,6 +422,13 @@ function boardLabels(inside: Inside): readonly Label[] {
   for (const [text, box] of marksOf(inside)) put(around('point', text, box))
   return labels
 }
+
+const grown = ({ x, y, width, height }: Box, by: number): Box => ({
+  x: x - by,
+  y: y - by,
+  width: width + 2 * by,
+  height: height + 2 * by,
+})
 
 /** Inwards first: outwards runs the wire. */
 function terminalNames(

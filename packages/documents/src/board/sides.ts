@@ -1,4 +1,8 @@
-import type { PanelPartner, PanelTerminal, SheetPanel } from '../../../core/src/stages/sheet/artifact.ts'
+import type {
+  PanelPartner,
+  PanelTerminal,
+  SheetPanel,
+} from '../../../core/src/stages/sheet/artifact.ts'
 
 export const SIDES = ['left', 'right', 'top', 'bottom'] as const
 export type Side = (typeof SIDES)[number]

@@ -17,8 +17,7 @@ const SYMBOLS: Readonly<Record<PanelPartner['symbol'], (at: Point) => string>> =
   heater: at => line(at, 'M-4 -1.5H4V1.5H-4ZM-2 -1.5V1.5M0 -1.5V1.5M2 -1.5V1.5'),
   ozonator: at => line(at, 'M-2.8 -2.8H2.8V2.8H-2.8ZM-0.4 -2V2M0.4 -2V2M-2 0H-0.4M0.4 0H2'),
   light: at => circle(at) + line(at, 'M-2 -2L2 2M-2 2L2 -2'),
-  keypad: at =>
-    line(at, 'M-3.2 -2.2H3.2V2.2H-3.2ZM-2 -0.9H-0.6M0.6 -0.9H2M-2 0.9H-0.6M0.6 0.9H2'),
+  keypad: at => line(at, 'M-3.2 -2.2H3.2V2.2H-3.2ZM-2 -0.9H-0.6M0.6 -0.9H2M-2 0.9H-0.6M0.6 0.9H2'),
   probe: at => line(at, 'M-3 -1.1H3V1.1H-3ZM-3 2.4H-1.6L1.8 -2.4'),
   cable: at => line(at, 'M-3 -1.5H3M-3 0H3M-3 1.5H3M-0.8 -2.4L0.8 2.4'),
   tail: at => line(at, 'M-3 1.6C-3 -2.4 3 -2.4 3 1.6M2.2 0.6L3 1.8L3.8 0.6'),

@@ -16,7 +16,7 @@ function legend(sheet: JobSheet, { id }: SheetPanel, words: SheetWords): Html {
     wires.some(each => each.reidentify)
       ? html`<span>* ${words.messages['note.re-identify']}</span>`
       : undefined
-  }<span><span class="board-mark">!1</span> ${words.page.point} 1</span></p>`
+  }<span><span class="board-mark">!1</span> ${words.page.point}</span></p>`
 }
 
 function fuses({ fuses: all }: SheetPanel, words: SheetWords): Html | undefined {
@@ -40,7 +40,6 @@ function drawing(sheet: JobSheet, panel: SheetPanel, words: SheetWords): Html {
 export function drawings(sheet: JobSheet, words: SheetWords): Html {
   const [box, ...devices] = sheet.panels
   const { page } = words
-  return html`${box ? html`<section class="page"><h2>${page.board}: ${box.label}</h2>${drawing(sheet, box, words)}</section>` : undefined}
+  return html`${box ? html`<section><h2>${page.board}: ${box.label}</h2>${drawing(sheet, box, words)}</section>` : undefined}
 ${devices.map(each => html`<section><h2>${page.device}: ${each.label}</h2>${drawing(sheet, each, words)}</section>`)}`
 }
-

@@ -27,8 +27,8 @@ export function frontMatter(sheet: JobSheet, words: SheetWords): Html {
   const { head, stops, licence, open, remarks } = sheet
   const { page } = words
   return html`<header>
-<div class="head"><h1>${page.title}</h1><span class="job">${page.job} ${sheet.id}</span></div>
-<p class="lead"><strong>${head.tub}</strong> → <strong>${head.box}</strong>, ${head.maker}. ${page.region}: ${head.region}.</p>
+<div class="head"><h1>${page.title}</h1><span class="job">${page.job} ${sheet.id} · ${page.region} ${head.region}</span></div>
+<p class="lead"><strong>${head.tub}</strong> → <strong>${head.box}</strong>, ${head.maker}.</p>
 ${head.lines.map(each => html`<p>${textOf(each, words)}</p>`)}
 </header>
 <section class="danger"><div class="stops"><p><span class="word">${words.severities.danger}</span></p><ul>${items(stops, words)}</ul></div></section>

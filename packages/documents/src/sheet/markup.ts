@@ -25,11 +25,7 @@ export const raw = (markup: string): Html => ({ html: markup })
 export const join = (all: readonly Html[]): Html => ({ html: all.map(each => each.html).join('') })
 
 /** A table whose columns have heads and whose rows never break over a page. */
-export function table(
-  name: string,
-  heads: readonly string[],
-  rows: readonly Html[],
-): Html {
+export function table(name: string, heads: readonly string[], rows: readonly Html[]): Html {
   return html`<table class="${name}"><thead><tr>${heads.map(each => html`<th scope="col">${each}</th>`)}</tr></thead>${join(rows)}</table>`
 }
 

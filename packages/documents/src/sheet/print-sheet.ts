@@ -5,7 +5,7 @@ import { frontMatter } from './front.ts'
 import { html, raw } from './markup.ts'
 import { sheetStyle } from './sheet-style.ts'
 import { stepList } from './step-list.ts'
-import { lists, tables, wireTable } from './tables.ts'
+import { bring, tables, wireTable } from './tables.ts'
 
 /**
  * Prints the work sheet as one HTML file: no script, nothing fetched, A4 and Letter alike.
@@ -27,10 +27,10 @@ export function printSheet(sheet: JobSheet, words: SheetWords): string {
 <body>
 <main>
 ${frontMatter(sheet, words)}
+${bring(sheet, words)}
 ${drawings(sheet, words)}
 ${wireTable(sheet, words)}
 ${tables(sheet, words)}
-${lists(sheet, words)}
 ${stepList(sheet, words)}
 </main>
 </body>

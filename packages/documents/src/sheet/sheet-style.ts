@@ -7,7 +7,7 @@ import { escapeStyle } from '../escape.ts'
  */
 export const sheetStyle = (job: string): string => `
 @page {
-  margin: 14mm 12mm 14mm 12mm;
+  margin: 13mm 12mm 12mm 12mm;
   @top-left { content: "${escapeStyle(job)}"; font: bold 9pt Arial, sans-serif; }
   @top-right { content: counter(page) " / " counter(pages); font: bold 9pt Arial, sans-serif; }
 }
@@ -16,7 +16,7 @@ html { font-size: 10pt; }
 body { margin: 0 auto; padding: 4mm; max-width: 194mm; background: #fff; color: #111;
   font: 1rem/1.3 "Liberation Sans", Arial, Helvetica, sans-serif; }
 h1 { font-size: 1.9rem; line-height: 1.1; margin: 0 0 1mm; }
-h2 { font-size: 1.3rem; line-height: 1.1; margin: 5mm 0 1.5mm; padding-top: 1.2mm; border-top: 0.6mm solid #111;
+h2 { font-size: 1.3rem; line-height: 1.1; margin: 3.6mm 0 1.2mm; padding-top: 1mm; border-top: 0.6mm solid #111;
   break-after: avoid; }
 h3 { font-size: 1.05rem; margin: 0; break-after: avoid; }
 p { margin: 0 0 1mm; }
@@ -39,6 +39,7 @@ ul, ol { margin: 0; padding: 0; list-style: none; }
 .open .mark { font-weight: bold; }
 .mark span, .board-mark { background: #111; color: #fff; font-weight: bold; padding: 0 1mm; border-radius: 0.5mm; }
 .cols { display: grid; grid-template-columns: 1fr 1fr; gap: 0 6mm; }
+.cols { break-inside: avoid; }
 .cols > section { min-width: 0; }
 table { width: 100%; border-collapse: collapse; margin: 1mm 0 2mm; }
 caption { text-align: left; font-weight: bold; }
@@ -59,6 +60,7 @@ td.n, th.n { text-align: right; font-variant-numeric: tabular-nums; white-space:
 .blank { display: inline-block; width: 20mm; height: 5.6mm; border-bottom: 0.35mm solid #111; }
 .blank.long { width: 46mm; }
 .unit { display: inline-block; width: 6mm; }
+.whole { break-inside: avoid; }
 figure { margin: 0; break-inside: avoid; }
 figcaption { margin-top: 1mm; }
 svg.board { display: block; width: 100%; max-width: 186mm; height: auto; margin: 0 auto; }
@@ -71,8 +73,17 @@ svg.glyph { display: inline-block; vertical-align: -1mm; margin-right: 1mm; }
 .step h3 .no { font-size: 1.45rem; min-width: 8mm; }
 .step .licensed { margin-left: auto; font-size: 0.9rem; border: 0.4mm solid #111; padding: 0 1.2mm; white-space: nowrap; }
 .step .caution-line { padding: 0.6mm 0 1mm; font-weight: bold; display: grid; grid-template-columns: 25mm 1fr; }
+.wires { table-layout: fixed; }
+.wires th:nth-child(1) { width: 9mm; }
+.wires th:nth-child(2) { width: 21mm; }
+.wires th:nth-child(3) { width: 24mm; }
+.wires th:nth-child(4) { width: 18mm; }
+.wires th:nth-child(5) { width: 36mm; }
+.wires th:nth-child(6) { width: 31mm; }
+.wires th:nth-child(8) { width: 11mm; }
+.ticks li { padding: 0.3mm 0 0.3mm 7mm; text-indent: -7mm; break-inside: avoid; }
 .step li { padding: 0.5mm 0 0.5mm 7mm; text-indent: -7mm; break-inside: avoid; }
-.step li .tick { margin-right: 3mm; text-indent: 0; }
+.ticks .tick, .step li .tick { margin-right: 3mm; text-indent: 0; }
 .readings td, .readings th { vertical-align: bottom; }
 .readings tbody th { font-weight: normal; }
 .readings col.what { width: 46%; }
@@ -94,5 +105,6 @@ svg.glyph { display: inline-block; vertical-align: -1mm; margin-right: 1mm; }
 @media print {
   body { padding: 0; max-width: none; }
   .page { break-before: page; }
+  .page > h2 { margin-top: 0; }
 }
 `

@@ -5,7 +5,8 @@ import type { Html } from './markup.ts'
 import { html, tick } from './markup.ts'
 
 function readingRow({ what, expected, unit }: Reading, words: SheetWords): Html {
-  const blank = unit === '' ? html`<span class="blank long"></span>` : html`<span class="blank"></span>`
+  const blank =
+    unit === '' ? html`<span class="blank long"></span>` : html`<span class="blank"></span>`
   return html`<tr><th scope="row">${capital(textOf(what, words))}</th><td>${expected ? textOf(expected, words) : ''}</td><td class="k">${blank} <span class="unit">${unit}</span></td></tr>`
 }
 

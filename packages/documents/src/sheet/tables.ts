@@ -1,9 +1,15 @@
-import type { JobSheet, SheetJumper, SheetWire, WireGroup } from '../../../core/src/stages/sheet/artifact.ts'
+import type {
+  JobSheet,
+  SheetJumper,
+  SheetWire,
+  WireGroup,
+} from '../../../core/src/stages/sheet/artifact.ts'
+import type { SheetText } from '../../../core/src/stages/sheet/messages.ts'
+import { figure } from '../../../words/src/say.ts'
 import type { SheetWords } from '../sheet-words.ts'
 import { capital, textOf } from '../sheet-words.ts'
 import type { Html } from './markup.ts'
 import { html, raw, row, table, tick } from './markup.ts'
-import { figure } from '../../../words/src/say.ts'
 
 const WIRE_COLUMNS = 8
 
@@ -16,12 +22,18 @@ const endText = (wire: SheetWire, at: number): Html => {
   return html`<strong>${end.terminal}</strong> ${end.terminalLabel ?? ''}`
 }
 
-/** Supply wires have two ends to land; the end nearer the tub stands under "terminal". */
+/** The far end of a supply wire, with its own fixing: it stands in the note. */
+function farText(wire: SheetWire, words: SheetWords): Html | undefined {
+  const far = wire.ends[0]
+  if (wire.ends.length < 2 || !far) return undefined
+  const fixing = far.fixing ? html`, ${textOf(far.fixing, words)}` : undefined
+  return html`${words.page.far}: ${endText(wire, 0)}${fixing}. `
+}
+
 function wireRow(wire: SheetWire, words: SheetWords): Html {
   const last = wire.ends.length - 1
-  const far = last > 0 ? html`${words.page.far}: ${endText(wire, 0)}. ` : undefined
-  const fixings = wire.ends.flatMap(end => (end.fixing ? [textOf(end.fixing, words)] : []))
-  return html`<tr><th scope="row" class="n">${wire.number}</th><td>${textOf(wire.functionText, words)}</td><td class="k">${colourText(wire, words)}</td><td class="k">${wire.size}</td><td>${endText(wire, last)}</td><td>${[...new Set(fixings)].join(' / ')}</td><td>${far}${wire.notes.map(each => html`<strong>${textOf(each, words)}</strong> `)}</td><td>${tick}</td></tr>`
+  const fixing = wire.ends[last]?.fixing
+  return html`<tr><th scope="row" class="n">${wire.number}</th><td>${textOf(wire.functionText, words)}</td><td>${colourText(wire, words)}</td><td class="k">${wire.size}</td><td>${endText(wire, last)}</td><td class="k">${fixing ? textOf(fixing, words) : ''}</td><td>${farText(wire, words)}${wire.notes.map(each => html`<strong>${textOf(each, words)}</strong> `)}</td><td>${tick}</td></tr>`
 }
 
 function group(each: WireGroup, words: SheetWords): Html {
@@ -42,7 +54,7 @@ export function wireTable({ wires }: JobSheet, words: SheetWords): Html {
     page.note,
     page.done,
   ]
-  return html`<section class="page"><h2>${page.wires}</h2>${table(
+  return html`<section><h2>${page.wires}</h2>${table(
     'wires',
     heads,
     wires.map(each => group(each, words)),
@@ -78,7 +90,7 @@ function jumperTable({ jumpers }: JobSheet, words: SheetWords): Html | undefined
       tick,
     ]),
   )
-  return html`<section><h2>${page.jumpers}</h2>${table(
+  return html`<section class="whole"><h2>${page.jumpers}</h2>${table(
     'jumpers',
     [page.jumper, page.factory, page.planned, page.action, page.done],
     [html`<tbody>${rows}</tbody>`],
@@ -89,9 +101,15 @@ function strapTable({ straps }: JobSheet, words: SheetWords): Html | undefined {
   const { page } = words
   if (straps.length === 0) return undefined
   const rows = straps.map(each =>
-    row([each.label, each.from, html`<strong>${each.to}</strong>`, doText(words, each.moves), tick]),
+    row([
+      each.label,
+      each.from,
+      html`<strong>${each.to}</strong>`,
+      doText(words, each.moves),
+      tick,
+    ]),
   )
-  return html`<section><h2>${page.straps}</h2>${table(
+  return html`<section class="whole"><h2>${page.straps}</h2>${table(
     'straps',
     [page.strap, page.found, page.planned, page.action, page.done],
     [html`<tbody>${rows}</tbody>`],
@@ -112,7 +130,7 @@ function settingTable({ settings, afterReset }: JobSheet, words: SheetWords): Ht
       tick,
     ]),
   )
-  return html`<section><h2>${page.settings}</h2>${table(
+  return html`<section class="whole"><h2>${page.settings}</h2>${table(
     'settings',
     [page.setting, page.setTo, page.entered, page.factory, page.action, page.done],
     [html`<tbody>${rows}</tbody>`],
@@ -152,22 +170,26 @@ function togetherTable(sheet: JobSheet, words: SheetWords): Html {
   const heads = single
     ? [page.runs, page.heats, `${page.line} [A]`]
     : [page.runs, page.heats, `${page.leg1} [A]`, `${page.leg2} [A]`]
-  return html`<section><h2>${page.together}</h2>${table('together', heads, [html`<tbody>${rows}</tbody>`])}${sheet.heat.map(each => html`<p>${textOf(each, words)}</p>`)}</section>`
+  return html`<section class="whole"><h2>${page.together}</h2>${table('together', heads, [html`<tbody>${rows}</tbody>`])}${sheet.heat.map(each => html`<p>${textOf(each, words)}</p>`)}</section>`
 }
 
-/** Jumpers, straps, settings, readings, and what may run together. */
-export const tables = (sheet: JobSheet, words: SheetWords): Html =>
-  html`${jumperTable(sheet, words)}${strapTable(sheet, words)}${settingTable(sheet, words)}${meterTable(sheet, words)}${togetherTable(sheet, words)}`
-
-/** What stays live for the lid, what to bring, what to make. */
-export function lists({ liveWhenOff, tools, parts }: JobSheet, words: SheetWords): Html {
+function lid({ liveWhenOff }: JobSheet, words: SheetWords): Html {
   const { page } = words
-  const ticked = (all: readonly string[]) =>
-    all.map(each => html`<li>${tick} ${each}</li>`)
-  return html`<section><h2>${page.lid}</h2>${
+  return html`<section class="whole"><h2>${page.lid}</h2>${
     liveWhenOff.length > 0
       ? html`<p><strong>${liveWhenOff.join(' · ')}</strong></p>`
       : html`<p>${page.lidNone}</p>`
-  }</section>
-<div class="cols"><section><h2>${page.tools}</h2><ul>${ticked(tools.map(each => textOf(each, words)))}</ul></section><section><h2>${page.parts}</h2><ul>${ticked(parts.map(each => textOf(each, words)))}</ul></section></div>`
+  }</section>`
+}
+
+/** Jumpers, straps, settings, readings, what may run together, and what stays live. */
+export const tables = (sheet: JobSheet, words: SheetWords): Html =>
+  html`${jumperTable(sheet, words)}${strapTable(sheet, words)}${settingTable(sheet, words)}${meterTable(sheet, words)}${togetherTable(sheet, words)}${lid(sheet, words)}`
+
+/** What to bring, and what to make or buy before the visit. */
+export function bring({ tools, parts }: JobSheet, words: SheetWords): Html {
+  const { page } = words
+  const ticked = (all: readonly SheetText[]) =>
+    html`<ul class="ticks">${all.map(each => html`<li>${tick}${textOf(each, words)}</li>`)}</ul>`
+  return html`<div class="cols"><section><h2>${page.tools}</h2>${ticked(tools)}</section><section><h2>${page.parts}</h2>${ticked(parts)}</section></div>`
 }

@@ -153,17 +153,13 @@ function heaterReadings(job: Job, landing: Landing, load: Load): readonly Readin
 function earthReadings({ box }: Job, feed: Feed): readonly Reading[] {
   const from = feed.lands.earth
   if (from === undefined) return []
-  const expected = text('expect.earth', { ohms: EARTH_OHMS })
-  const taken = box.board.terminals.filter(each => each.class === 'earth' && each.id !== from)
+  const all = box.board.terminals.filter(each => each.class === 'earth' && each.id !== from)
   return [
-    { what: text('read.earth-metal', { a: from }), expected, unit: 'Ω' },
-    ...taken.map(
-      (each): Reading => ({
-        what: text('read.earth', { a: from, b: each.id }),
-        expected,
-        unit: 'Ω',
-      }),
-    ),
+    {
+      what: text('read.earth', { a: from, all: all.map(each => each.id) }),
+      expected: text('expect.earth', { ohms: EARTH_OHMS }),
+      unit: 'Ω',
+    },
   ]
 }
 

@@ -82,7 +82,7 @@ export function mountStep({ job }: Site): SheetStep {
 
 const SMALL = ['low-voltage', 'sensor']
 
-const isHeater = (job: Job, wire: SheetWire): boolean =>
+export const isHeater = (job: Job, wire: SheetWire): boolean =>
   job.loads.find(each => each.id === wire.owner)?.kind === 'heater'
 
 /** Load leads of mains volts that wait unplugged until they are tried one by one. */
@@ -123,6 +123,7 @@ const about = (
     | 'land.supply'
     | 'land.re-identify'
     | 'land.low-volts'
+    | 'land.heater-earth'
     | 'land.heater'
     | 'land.loads'
     | 'land.caps',
@@ -133,6 +134,7 @@ export function landStep(site: Site): SheetStep {
   const { job, plan, feed, wires } = site
   const hasNeutral = wires.some(each => each.kind === 'cable' && each.function === 'neutral')
   const waiting = wires.filter(each => isWaiting(job, each))
+  const heater = waiting.filter(each => isHeater(job, each))
   const capped = wires.filter(wire =>
     wire.ends.some(each => plan.landing.ends[each.end] === 'insulated'),
   )
@@ -160,8 +162,12 @@ export function landStep(site: Site): SheetStep {
         wires.filter(each => each.kind === 'lead' && isSmall(job, each)),
       ),
       ...about(
+        'land.heater-earth',
+        heater.filter(each => each.function === 'earth'),
+      ),
+      ...about(
         'land.heater',
-        waiting.filter(each => isHeater(job, each)),
+        heater.filter(each => each.function !== 'earth'),
       ),
       ...about(
         'land.loads',
@@ -173,14 +179,14 @@ export function landStep(site: Site): SheetStep {
   }
 }
 
-export function jumperStep({ plan }: Site): SheetStep {
+export function jumperStep({ plan, straps: found }: Site): SheetStep {
   const jumpers = plan.jumpers.map(
     ({ jumper, label: what, fromLabel: from, toLabel: to, moves }) =>
       moves
         ? text('jumper.move', { jumper, what, from, to })
         : text('jumper.leave', { jumper, what, to }),
   )
-  const straps = plan.straps.map(({ label: load, from, to, moves }) =>
+  const straps = found.map(({ label: load, from, to, moves }) =>
     moves ? text('strap.move', { load, from, to }) : text('strap.leave', { load, to }),
   )
   return {

@@ -3,12 +3,12 @@ import { invariant } from '../../base/invariant.ts'
 import type { Known } from '../../base/known.ts'
 import { boundsOf } from '../../base/known.ts'
 import type { Job } from '../../domain/job.ts'
-import { arriving, feedOf, profileOf } from '../../domain/wiring/states.ts'
+import { allowedAmps, arriving, feedOf, profileOf } from '../../domain/wiring/states.ts'
 import type { BoxMatch } from '../match/artifact.ts'
 import type { WiringPlan } from '../plan/artifact.ts'
 import type { Survey } from '../survey/artifact.ts'
 import type { Verification } from '../verify/artifact.ts'
-import type { JobSheet, SheetJumper, SheetSetting, SheetStep } from './artifact.ts'
+import type { JobSheet, SheetStep } from './artifact.ts'
 import {
   coldStep,
   fillStep,
@@ -25,6 +25,7 @@ import { text } from './messages.ts'
 import { meterRows } from './meter.ts'
 import { openPoints } from './open-points.ts'
 import { panelsOf } from './panels.ts'
+import { jumpersOf, settingsOf, strapsOf } from './positions.ts'
 import {
   closeStep,
   keypadStep,
@@ -63,7 +64,8 @@ export function layOutSheet({ survey, job, proven, verdict }: SheetInput): JobSh
   const open = openPoints(job, verification, wires, verdict)
   const settings = settingsOf(job, plan)
   const profile = profileOf(job.box, plan.landing)
-  const site: Site = { job, plan, verification, feed, profile, wires, settings }
+  const straps = strapsOf(job, plan)
+  const site: Site = { job, plan, verification, feed, profile, wires, settings, straps }
   const labelOf = (id: string) => job.loads.find(each => each.id === id)?.label ?? id
   return {
     id: `${survey.id}/${job.box.id}`,
@@ -82,7 +84,7 @@ export function layOutSheet({ survey, job, proven, verdict }: SheetInput): JobSh
     panels: panelsOf(job, plan, wires, open),
     wires: groups,
     jumpers: jumpersOf(job, plan),
-    straps: plan.straps,
+    straps,
     settings,
     afterReset:
       job.box.afterReset === undefined
@@ -132,7 +134,8 @@ function headLines(
 ): readonly SheetText[] {
   const { supply } = job.tub
   const wires = [...arriving(job)].map(each => functionText(job, each))
-  const { modes, transitions, solves, worstKcl } = proof
+  const { modes, transitions, solves } = proof
+  const residual = proof.worstKcl.toExponential(0)
   return [
     text('head.supply', {
       system: text(`system.${supply.system}`),
@@ -140,16 +143,29 @@ function headLines(
       breaker: breakerText(supply.breaker),
       wires,
     }),
-    text('head.limit', {
-      setting: plan.landing.settings.currentLimit.text,
-      factory: job.box.currentLimit.factory.text,
-    }),
-    holds
-      ? text('head.proof', { modes, transitions, solves, residual: worstKcl.toExponential(0) })
-      : text('head.not-proven'),
+    limitText(job, plan),
+    holds ? proofText({ modes, transitions, solves, residual }) : text('head.not-proven'),
     text('head.margin', { margin: smallestMargin, amps: worstLegAmps }),
   ]
 }
+
+function limitText({ box }: Job, { landing }: WiringPlan): SheetText {
+  const { currentLimit } = landing.settings
+  const both = { setting: currentLimit.text, factory: box.currentLimit.factory.text }
+  return box.currentLimit.names === 'breaker'
+    ? text('head.limit-breaker', { ...both, allowed: allowedAmps(box, currentLimit.si) })
+    : text('head.limit', both)
+}
+
+interface Proof {
+  readonly modes: number
+  readonly transitions: number
+  readonly solves: number
+  readonly residual: string
+}
+
+const proofText = ({ transitions, ...proof }: Proof): SheetText =>
+  transitions > 0 ? text('head.proof', { transitions, ...proof }) : text('head.proof-modes', proof)
 
 function remarksOf(survey: Survey, job: Job): readonly SheetText[] {
   const conditions = job.loads.flatMap(({ label: load, condition }) =>
@@ -159,43 +175,6 @@ function remarksOf(survey: Survey, job: Job): readonly SheetText[] {
     ...(survey.note === undefined ? [] : [text('open.tub-note', { note: survey.note })]),
     ...(job.box.note === undefined ? [] : [text('open.box-note', { note: job.box.note })]),
     ...conditions,
-  ]
-}
-
-function jumpersOf({ box }: Job, plan: WiringPlan): readonly SheetJumper[] {
-  return plan.jumpers.map(({ jumper: id, label, from, to, fromLabel, toLabel, moves }) => ({
-    id,
-    label,
-    positions: (box.board.jumpers.find(each => each.id === id)?.positions ?? []).map(each => ({
-      id: each.id,
-      label: each.label ?? each.id,
-    })),
-    from,
-    to,
-    fromLabel,
-    toLabel,
-    moves,
-  }))
-}
-
-function settingsOf({ box }: Job, { landing }: WiringPlan): readonly SheetSetting[] {
-  const { profile, currentLimit } = landing.settings
-  const find = (id: string) => box.profiles.find(each => each.id === id)
-  return [
-    {
-      name: text('setting.profile'),
-      to: find(profile)?.label ?? profile,
-      factory: find(box.profileFactory)?.label ?? box.profileFactory,
-      entered: find(profile)?.entered ?? '',
-      moves: profile !== box.profileFactory,
-    },
-    {
-      name: text('setting.limit'),
-      to: currentLimit.text,
-      factory: box.currentLimit.factory.text,
-      entered: box.currentLimit.entered,
-      moves: currentLimit.si !== box.currentLimit.factory.si,
-    },
   ]
 }
 

@@ -63,10 +63,8 @@ function gathered(job: Job, findings: readonly Finding[], wires: readonly SheetW
   return [
     ...(marked.length > 0
       ? [
-          point(subjectsOf('re-identify'), {
-            kind: 'text',
-            text: text('open.re-identify', { wires: marked }),
-          }),
+          // The star at the wire marks it in the drawing.
+          point([], { kind: 'text', text: text('open.re-identify', { wires: marked }) }),
         ]
       : []),
     ...(live.length > 0

@@ -3,7 +3,7 @@ import { isPowered } from '../../domain/load/load.ts'
 import { allowedAmps } from '../../domain/wiring/states.ts'
 import type { Expected, RunningMode } from '../verify/artifact.ts'
 import type { Reading, SheetStep } from './artifact.ts'
-import { isWaiting } from './fit-steps.ts'
+import { isHeater, isWaiting } from './fit-steps.ts'
 import { emptyOutputReadings, feedReadings, placeFor } from './live-checks.ts'
 import type { SheetText } from './messages.ts'
 import { text } from './messages.ts'
@@ -21,8 +21,7 @@ const groundFaultLabels = ({ job }: Site): readonly string[] =>
 export function powerStep(site: Site): SheetStep {
   const { job, feed, wires } = site
   const heater = wires.filter(
-    wire =>
-      isWaiting(job, wire) && job.loads.find(each => each.id === wire.owner)?.kind === 'heater',
+    each => isWaiting(job, each) && isHeater(job, each) && each.function !== 'earth',
   )
   return {
     name: 'power',

@@ -2,7 +2,7 @@ import type { Feed, Profile } from '../../domain/box/control-box.ts'
 import type { Job } from '../../domain/job.ts'
 import type { WiringPlan } from '../plan/artifact.ts'
 import type { Verification } from '../verify/artifact.ts'
-import type { SheetSetting, SheetWire } from './artifact.ts'
+import type { SheetSetting, SheetStrap, SheetWire } from './artifact.ts'
 
 /** Everything that the steps are laid out from. */
 export interface Site {
@@ -13,6 +13,7 @@ export interface Site {
   readonly profile: Profile | undefined
   readonly wires: readonly SheetWire[]
   readonly settings: readonly SheetSetting[]
+  readonly straps: readonly SheetStrap[]
 }
 
 export const numbersOf = (wires: readonly SheetWire[]): readonly number[] =>

@@ -39,12 +39,13 @@ function plannedPart(job: Job, plan: WiringPlan, part: PlannedPart): readonly Sh
         each => each.id === plan.assignments.find(one => one.load === load?.id)?.place,
       )
       const socket = job.box.board.connectors.find(each => each.id === place?.connector)
+      const to = socket ? `${socket.id}, ${socket.shape}` : (place?.label ?? '')
+      const plug = load?.plug?.shape
+      const label = load?.label ?? ''
       return [
-        text('part.adapter', {
-          load: load?.label ?? '',
-          plug: load?.plug?.shape ?? text('plug.none'),
-          socket: socket ? `${socket.id}, ${socket.shape}` : (place?.label ?? ''),
-        }),
+        plug === undefined
+          ? text('part.plug', { load: label, socket: to })
+          : text('part.adapter', { load: label, plug, socket: to }),
       ]
     }
     case 'ferrules':
@@ -87,7 +88,7 @@ export function partTexts(
   return [
     ...plan.parts.flatMap(each => plannedPart(job, plan, each)),
     ...keypadPart(survey, job),
-    ...(marked > 0 ? [text('part.marking', { count: marked })] : []),
+    ...(marked > 0 ? [text('part.marking', { count: 2 * marked })] : []),
     ...(hasHeater ? [text('part.gaskets')] : []),
     text('part.relief'),
   ]

@@ -90,10 +90,7 @@ function sheetWire(job: Job, plan: WiringPlan, ends: readonly End[], number: num
       kind: first.of,
       owner: first.owner,
       function: first.function,
-      functionText:
-        first.of === 'tail'
-          ? text('tail.white', { device: panelLabel(job, first.owner) })
-          : functionText(job, first.function),
+      functionText: first.of === 'tail' ? text('function.tail') : functionText(job, first.function),
       role: ROLES[first.function],
       colour: first.colour,
       letters: COLOUR_LETTERS[first.colour],

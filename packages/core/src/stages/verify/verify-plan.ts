@@ -59,13 +59,13 @@ function provided(job: Job, landing: Landing, finding: Finding): Finding {
   const { at, sign } = boundOf(share =>
     isFound(job, landing, key, { ranged: onlyUnknown ? 1 : share, unknown: share }),
   )
-  const assumed = draws
+  const bounds = draws
     .filter(({ draw }) => draw.assumed || !onlyUnknown)
     .map(({ load, draw }) => {
       const amps = draw.from + at * (draw.to - draw.from)
       return `${load.label} ${sign} ${amps.toFixed(1)} A`
     })
-    .join(', ')
+  const assumed = [...new Set(bounds)].join(', ')
   return { ...finding, params: { ...finding.params, assumed } }
 }
 

@@ -1,0 +1,322 @@
+import { readFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import { describe, expect, test } from 'vitest'
+import type { ControlBox, Finding, Job, Landing } from '../../../../src/index.ts'
+import { RULES, jobOf, plantOf, solveState, statesOf } from '../../../../src/index.ts'
+import { demoBox, demoDevices, demoTub } from '../../../support/demo.ts'
+import type { Planned, Slip } from '../../../support/judged.ts'
+import { findingsOf, planned, slipped } from '../../../support/judged.ts'
+
+const everyday = planned('everyday-240-circulation', 'heron-4')
+const cord = planned('cord-120-15', 'plover-1')
+const garden = planned('garden-230', 'sorrel-32')
+
+const found = ({ job, landing }: Planned, slip: Slip, rule: string): readonly Finding[] =>
+  findingsOf(job, slipped(landing, slip)).filter(each => each.rule === rule)
+
+/** The job with another box or tub than the catalogue's; the landing stays. */
+const rebuilt = (change: (box: ControlBox) => ControlBox): Job =>
+  jobOf(demoTub('everyday-240-circulation'), change(demoBox('heron-4')), demoDevices)
+
+const terminalRated = (id: string, amps: number) =>
+  rebuilt(box => ({
+    ...box,
+    board: {
+      ...box.board,
+      terminals: box.board.terminals.map(each =>
+        each.id === id ? { ...each, rated: { si: amps as never, text: `${amps} A` } } : each,
+      ),
+    },
+  }))
+
+/** The most that flows through one end in any state, solved here and not by a rule. */
+function worstAmps(job: Job, landing: Landing, element: string): number {
+  const plant = plantOf(job, landing)
+  const states = statesOf(job, landing)
+  if (!plant.ok || !states.ok) throw new Error('not solved')
+  return Math.max(
+    ...states.value.map(state => solveState(plant.value, state).amps(element)),
+  )
+}
+
+describe('[VERIFY-1] nothing above its rating', () => {
+  const { landing, job } = everyday
+  const amps = worstAmps(job, landing, 'lead:pump-a.high')
+  const of = (rated: number) =>
+    findingsOf(terminalRated('B1', rated), landing).filter(each => each.rule === 'VERIFY-1')
+
+  test('just inside', () => expect(of(amps * 1.0001)).toEqual([]))
+  test('at the limit', () => expect(of(amps)).toEqual([]))
+  test('just outside', () => {
+    const [finding] = of(amps * 0.9999)
+    expect(finding).toMatchObject({ message: 'above-rating', subjects: ['box.B1'] })
+    expect(finding?.params['amps']).toBeCloseTo(amps, 9)
+  })
+})
+
+describe('[VERIFY-2] volts at each load', () => {
+  const withPlate = (volts: number): Job => {
+    const tub = demoTub('everyday-240-circulation')
+    const loads = tub.loads.map(each =>
+      each.id === 'ozonator' ? { ...each, volts: { si: volts as never, text: `${volts} V` } } : each,
+    )
+    return jobOf({ ...tub, loads } as typeof tub, demoBox('heron-4'), demoDevices)
+  }
+  const over = (plate: number) =>
+    findingsOf(withPlate(plate), everyday.landing).filter(
+      each => each.message === 'load-over-volts' && each.subjects[0] === 'ozonator',
+    )
+  // 120 V less next to nothing, at 126/120, against 110 %: the plate at the limit is near 114.5 V.
+  test('just inside', () => expect(over(114.6)).toEqual([]))
+  test('just outside', () => expect(over(114.3)).toHaveLength(1))
+  test('a pump on half its volts is starved', () =>
+    expect(found(everyday, { jumpers: { J2: 'v120' } }, 'VERIFY-2')[0]?.message).toBe(
+      'motor-starved',
+    ))
+})
+
+describe('[VERIFY-3] low voltage stays low', () => {
+  test('as planned', () => expect(found(everyday, {}, 'VERIFY-3')).toEqual([]))
+  test('a 120 V return on the light terminal lifts it above 50 V', () => {
+    const slip = { ends: { 'ozonator.common': 'box.Q2' } }
+    expect(found(everyday, slip, 'VERIFY-3').map(each => each.message)).toContain(
+      'mains-on-low-voltage',
+    )
+  })
+})
+
+describe('[VERIFY-4] metal on earth', () => {
+  test('as planned', () => expect(found(everyday, {}, 'VERIFY-4')).toEqual([]))
+  test('an earth lead off', () => {
+    const slip = { ends: { 'pump-a.earth': 'insulated' } }
+    expect(found(everyday, slip, 'VERIFY-4')[0]).toMatchObject({
+      message: 'metal-not-on-earth',
+      subjects: ['pump-a'],
+    })
+  })
+  test('an earth lead on a hot terminal makes the metal live', () => {
+    const slip = { ends: { 'pump-a.earth': 'box.A1' } }
+    expect(found(everyday, slip, 'VERIFY-4').map(each => each.message)).toContain('metal-live')
+  })
+})
+
+describe('[VERIFY-5] earth conductors carry no load current', () => {
+  test('as planned', () => expect(found(everyday, {}, 'VERIFY-5')).toEqual([]))
+  test('the tail on the earth bar sends the neutral current through the earth of the supply', () => {
+    const slip = { ends: { 'gf.tail': 'gf.EB' } }
+    expect(found(everyday, slip, 'VERIFY-5')[0]?.message).toBe('earth-carries-current')
+  })
+})
+
+describe('[VERIFY-6] ground-fault protection whole and balanced', () => {
+  test('as planned', () => expect(found(everyday, {}, 'VERIFY-6')).toEqual([]))
+  test('tail off', () =>
+    expect(found(everyday, { ends: { 'gf.tail': 'insulated' } }, 'VERIFY-6')[0]?.message).toBe(
+      'ground-fault-blind',
+    ))
+})
+
+describe('[VERIFY-7] off means off', () => {
+  test('as planned', () => expect(found(everyday, {}, 'VERIFY-7')).toEqual([]))
+  test('a pump landed ahead of its contact', () => {
+    const slip = { ends: { 'pump-a.high': 'box.A1' } }
+    expect(found(everyday, slip, 'VERIFY-7')[0]).toMatchObject({ message: 'on-when-off' })
+  })
+  test('leg and neutral exchanged at the box: its contacts then open the neutral alone', () => {
+    const slip = { ends: { 'cord.leg1@box': 'box.A2', 'cord.neutral@box': 'box.A1' } }
+    expect(found(cord, slip, 'VERIFY-7').map(each => each.message)).toContain(
+      'only-neutral-switched',
+    )
+  })
+})
+
+describe('[VERIFY-8] moving water whenever the heater is on', () => {
+  test('as planned', () => expect(found(everyday, {}, 'VERIFY-8')).toEqual([]))
+  test('the profile without a circulation pump runs the heater dry', () =>
+    expect(found(everyday, { profile: 'jets-heat' }, 'VERIFY-8')[0]?.message).toBe(
+      'heater-without-water',
+    ))
+})
+
+describe('[VERIFY-9] the limit stops the heater', () => {
+  test('as planned', () => expect(found(everyday, {}, 'VERIFY-9')).toEqual([]))
+  test('a heater lead landed past the limit contact', () => {
+    const slip = { ends: { 'heater.hot': 'box.B1' } }
+    expect(found(everyday, slip, 'VERIFY-9')[0]?.message).toBe('heater-past-limit')
+  })
+})
+
+describe('[VERIFY-10] one speed at a time', () => {
+  test('as planned', () => expect(found(everyday, {}, 'VERIFY-10')).toEqual([]))
+  test('low and common exchanged puts both windings in series', () => {
+    const slip = { ends: { 'pump-a.low': 'box.B3', 'pump-a.common': 'box.B2' } }
+    expect(found(everyday, slip, 'VERIFY-10')[0]?.message).toBe('two-speeds-together')
+  })
+})
+
+describe('[VERIFY-11] probes of the right curve, in the right place', () => {
+  const withCurve = (id: string): Job => ({
+    ...everyday.job,
+    loads: everyday.job.loads.map(each =>
+      each.kind === 'probe' && each.id === id ? { ...each, curve: '30k' as const } : each,
+    ),
+  })
+  const sensed = (job: Job) =>
+    findingsOf(job, everyday.landing).filter(each => each.rule === 'VERIFY-11')
+
+  test('as planned', () => expect(sensed(everyday.job)).toEqual([]))
+  test('a 30k probe on the 10k water input reads far too cold', () => {
+    const [finding] = sensed(withCurve('water-probe'))
+    expect(finding).toMatchObject({ message: 'reads-low', severity: 'danger' })
+    // The card's figure for the same curves: 104 °F water shows as about 58 °F.
+    expect(Number(finding?.params['shown']) * 1.8 + 32).toBeGreaterThan(56)
+    expect(Number(finding?.params['shown']) * 1.8 + 32).toBeLessThan(60)
+  })
+  test('the limit input with the wrong curve is a danger too', () =>
+    expect(sensed(withCurve('limit-probe'))[0]).toMatchObject({
+      message: 'reads-low',
+      subjects: ['limit'],
+    }))
+  test('a probe unplugged is no danger: the box refuses to heat', () => {
+    const slip = { ends: { 'water-probe.signal': 'insulated' } }
+    expect(found(everyday, slip, 'VERIFY-11')[0]).toMatchObject({
+      message: 'probe-open',
+      severity: 'caution',
+    })
+  })
+})
+
+describe('[VERIFY-12] no bare end', () => {
+  test('a bare end behind a running load is live', () => {
+    const slip = { ends: { 'pump-b.common': 'loose' } }
+    expect(found(everyday, slip, 'VERIFY-12')[0]).toMatchObject({
+      message: 'loose-and-live',
+      severity: 'danger',
+    })
+  })
+  test('a bare earth end of a sound load is dead', () => {
+    const slip = { ends: { 'pump-b.earth': 'loose' } }
+    expect(found(everyday, slip, 'VERIFY-12')[0]).toMatchObject({ message: 'loose-and-dead' })
+  })
+  test('capped is no finding', () =>
+    expect(found(everyday, { ends: { 'pump-b.common': 'insulated' } }, 'VERIFY-12')).toEqual([]))
+})
+
+describe('[VERIFY-13] nothing trips', () => {
+  test('as planned', () => expect(found(everyday, {}, 'VERIFY-13')).toEqual([]))
+  test('the link left in', () =>
+    expect(found(everyday, { jumpers: { J1: 'in' } }, 'VERIFY-13')[0]?.message).toBe('dead-short'))
+})
+
+describe('[VERIFY-14] each load answers its command', () => {
+  test('as planned', () => expect(found(everyday, {}, 'VERIFY-14')).toEqual([]))
+  test('high and low exchanged', () => {
+    const slip = { ends: { 'pump-a.high': 'box.B2', 'pump-a.low': 'box.B1' } }
+    expect(found(everyday, slip, 'VERIFY-14').map(each => each.message)).toContain(
+      'load-on-wrong-command',
+    )
+  })
+  test('a lead capped leaves the load dead', () => {
+    const slip = { ends: { 'ozonator.hot': 'insulated' } }
+    expect(found(everyday, slip, 'VERIFY-14')[0]?.message).toBe('load-dead')
+  })
+})
+
+describe('[VERIFY-15] total draw within the current limit', () => {
+  const worst = everyday.proven.verification.worstLegAmps
+  const limited = (amps: number) => {
+    const job = rebuilt(box => ({
+      ...box,
+      feeds: box.feeds.map(({ assumes: _, ...feed }) => feed),
+      currentLimit: { ...box.currentLimit, offered: [{ si: amps as never, text: `${amps} A` }] },
+    }))
+    return findingsOf(job, slipped(everyday.landing, { amps })).filter(
+      each => each.message === 'draw-above-limit',
+    )
+  }
+  const [finding] = limited(1)
+  const everything = Number(finding?.params['amps'])
+
+  test('the worst of all modes is what is compared', () =>
+    expect(everything).toBeGreaterThan(worst))
+  test('just inside', () => expect(limited(everything * 1.0001)).toEqual([]))
+  test('at the limit', () => expect(limited(everything)).toEqual([]))
+  test('just outside', () => expect(limited(everything * 0.9999)).toHaveLength(1))
+})
+
+describe('[VERIFY-16] the current limit for the breaker', () => {
+  const at = (amps: number) =>
+    findingsOf(everyday.job, slipped(everyday.landing, { amps }))
+      .filter(each => each.rule === 'VERIFY-16')
+      .map(each => each.message)
+  test('inside: 32 A of 40 A', () => expect(at(32)).toEqual([]))
+  test('at: exactly 80 %', () => expect(at(40)).toEqual(['no-margin']))
+  test('outside: 48 A', () => expect(at(48)).toEqual(['limit-above-breaker']))
+  test('a value the box does not offer', () => expect(at(33)).toEqual(['limit-not-offered']))
+})
+
+describe('[VERIFY-17] heat in some mode', () => {
+  test('as planned', () => expect(found(cord, {}, 'VERIFY-17')).toEqual([]))
+  test('a heater lead capped', () => {
+    const slip = { ends: { 'heater.hot': 'insulated' } }
+    expect(found(everyday, slip, 'VERIFY-17')[0]?.message).toBe('never-heats')
+  })
+})
+
+describe('[VERIFY-18] colours that mislead', () => {
+  test('a white lead that carries a line is to be marked again, and no more than a note', () =>
+    expect(found(everyday, {}, 'VERIFY-18')[0]).toMatchObject({
+      message: 're-identify',
+      severity: 'notice',
+    }))
+})
+
+describe('[VERIFY-19] live when off', () => {
+  test('the 240 V pumps switched in one leg are named', () => {
+    const live = found(everyday, {}, 'VERIFY-19').map(each => each.subjects[0])
+    expect(live).toEqual(['pump-a', 'pump-b'])
+  })
+})
+
+describe('[VERIFY-20] proof of flow', () => {
+  test('the heater of the box needs no question', () =>
+    expect(found(everyday, {}, 'VERIFY-20')).toEqual([]))
+  test('a heater that stays is not shown', () => {
+    const box = demoBox('heron-4')
+    const heater = box.supplied.find(each => each.kind === 'heater')
+    const tub = demoTub('everyday-240-circulation')
+    const job = jobOf(
+      { ...tub, loads: [...tub.loads, ...(heater ? [heater] : [])] },
+      box,
+      demoDevices,
+    )
+    const finding = findingsOf(job, everyday.landing).find(each => each.rule === 'VERIFY-20')
+    expect(finding?.verdict).toBe('not-shown')
+  })
+})
+
+describe('[VERIFY-21] frequency', () => {
+  test('as planned', () => expect(found(garden, {}, 'VERIFY-21')).toEqual([]))
+  test('a box for 60 Hz on 50 Hz', () => {
+    const job = {
+      ...garden.job,
+      box: { ...garden.job.box, frequencies: [{ si: 60 as never, text: '60 Hz' }] },
+    }
+    const finding = findingsOf(job, garden.landing).find(each => each.rule === 'VERIFY-21')
+    expect(finding).toMatchObject({ message: 'wrong-frequency', severity: 'warning' })
+  })
+})
+
+describe('the rules as a list', () => {
+  test('ids are unique and in order', () => {
+    expect(RULES.map(each => each.id)).toEqual(RULES.map((_, index) => `VERIFY-${index + 1}`))
+  })
+  test('each has a source, a title, and a test here that quotes it', () => {
+    const own = readFileSync(fileURLToPath(import.meta.url), 'utf8')
+    for (const rule of RULES) {
+      expect(rule.source.length).toBeGreaterThan(0)
+      expect(rule.title.length).toBeGreaterThan(0)
+      expect(own).toContain(`[${rule.id}]`)
+    }
+  })
+})
