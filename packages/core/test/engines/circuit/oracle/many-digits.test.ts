@@ -68,7 +68,9 @@ const worstOf = (all: readonly Judged[]): Judged =>
 
 function assertAccurate(all: readonly Judged[]): void {
   const worst = worstOf(all)
+  const ofSource = Math.max(...all.map(each => each.ofSource))
   console.log(`worst of ${all.length}, as a share of the allowance:`, worst)
+  console.log(`greatest error of any node over the largest source: ${ofSource}`)
   assert.isAtMost(worst.share, 1, JSON.stringify(worst))
   for (const each of all) assert.isAtMost(each.ofBound, 1, `stated bound: ${JSON.stringify(each)}`)
 }

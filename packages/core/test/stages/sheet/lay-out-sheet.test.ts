@@ -1,0 +1,240 @@
+import { describe, expect, test } from 'vitest'
+import { holesOf } from '../../../../words/src/say.ts'
+import { SHEET_EN } from '../../../../words/src/sheet.en.ts'
+import type { JobSheet, Reading } from '../../../src/stages/sheet/artifact.ts'
+import { SHEET_MESSAGES } from '../../../src/stages/sheet/messages.ts'
+import type { SheetMessage, SheetText } from '../../../src/stages/sheet/messages.ts'
+import { demoIds } from '../../support/demo.ts'
+import { freshSheets, sheetOf, sheetsOf } from './sheets.ts'
+
+const messagesOf = (sheet: JobSheet, step: string): readonly SheetMessage[] =>
+  sheet.steps.find(each => each.name === step)?.actions.map(each => each.message) ?? []
+
+const find = (readings: readonly Reading[] | undefined, message: SheetMessage) =>
+  (readings ?? []).filter(each => each.what.message === message)
+
+const readingsOf = (sheet: JobSheet, step: string) =>
+  sheet.steps.find(each => each.name === step)?.readings
+
+/** Every sentence in a sheet, however deep. */
+function sentences(value: unknown): readonly SheetText[] {
+  if (typeof value !== 'object' || value === null) return []
+  const inner = Object.values(value).flatMap(sentences)
+  return 'message' in value && 'params' in value && String(value.message) in SHEET_MESSAGES
+    ? [value as SheetText, ...inner]
+    : inner
+}
+
+describe('messages', () => {
+  test('every message has a sentence that uses every parameter, and no sentence is left over', () => {
+    expect(Object.keys(SHEET_EN).sort()).toEqual(Object.keys(SHEET_MESSAGES).sort())
+    for (const [message, params] of Object.entries(SHEET_MESSAGES))
+      expect([message, [...holesOf(SHEET_EN[message as SheetMessage])].sort()]).toEqual([
+        message,
+        [...params].sort(),
+      ])
+  })
+
+  test('every sentence of every demo sheet is given what it asks for', () => {
+    const given = demoIds('tubs')
+      .flatMap(sheetsOf)
+      .flatMap(sentences)
+      .map(({ message, params }) => [message, Object.keys(params).sort()])
+    expect(given.length).toBeGreaterThan(1000)
+    for (const [message, params] of given)
+      expect([message, params]).toEqual([
+        message,
+        [...SHEET_MESSAGES[message as SheetMessage]].sort(),
+      ])
+  })
+})
+
+describe('wires', () => {
+  const sheet = sheetOf('everyday-240-circulation', 'heron-4')
+  const wires = sheet.wires.flatMap(each => each.wires)
+
+  test('numbers run from 1 without a gap, supply first', () => {
+    expect(wires.map(each => each.number)).toEqual(wires.map((_, index) => index + 1))
+    expect(wires[0]).toMatchObject({ kind: 'cable', function: 'leg1', letters: 'BK' })
+  })
+
+  test('a supply wire has both its ends, with what fixes each', () => {
+    expect(wires[0]?.ends.map(each => each.terminal)).toEqual(['L1', 'A1'])
+    expect(wires[0]?.ends.map(each => each.fixing?.params)).toEqual([
+      { torque: '45 in-lb' },
+      { torque: '20 in-lb' },
+    ])
+  })
+
+  test('the white tail of the breaker is a wire of its own', () => {
+    expect(wires.find(each => each.kind === 'tail')?.ends[0]?.terminal).toBe('NB')
+  })
+
+  test('a white return on 240 V is marked again', () => {
+    const marked = wires.filter(each => each.reidentify)
+    expect(marked.map(each => each.ends[0]?.terminal)).toEqual(['B3', 'C3'])
+    expect(marked.every(each => each.notes[0]?.message === 'note.re-identify')).toBe(true)
+  })
+
+  test('every end of the job is in the table', () => {
+    for (const id of demoIds('tubs'))
+      for (const each of sheetsOf(id)) {
+        const ends = each.wires.flatMap(group => group.wires.flatMap(wire => wire.ends))
+        expect(new Set(ends.map(end => end.end)).size).toBe(ends.length)
+        for (const panel of each.panels)
+          for (const terminal of panel.terminals)
+            for (const number of terminal.wires)
+              expect(
+                each.wires
+                  .flatMap(group => group.wires)
+                  .find(wire => wire.number === number)
+                  ?.ends.some(end => end.terminal === terminal.id && end.panel === panel.id),
+              ).toBe(true)
+      }
+  })
+})
+
+describe('steps concern this tub alone', () => {
+  const fourWire = sheetOf('everyday-240-circulation', 'heron-4')
+  const threeWire = sheetOf('three-wire-240', 'alder-240')
+  const cord = sheetOf('cord-120-15', 'plover-1')
+  const strapped = sheetOf('strapped-115', 'rowan-2')
+  const garden = sheetOf('garden-230', 'sorrel-32')
+
+  test('neutral is measured before it is landed, where there is one', () => {
+    expect(find(readingsOf(fourWire, 'land'), 'read.terminals')).toHaveLength(1)
+    expect(readingsOf(threeWire, 'land')).toEqual([])
+    expect(messagesOf(threeWire, 'land')).toContain('land.no-neutral')
+    expect(messagesOf(fourWire, 'land')).not.toContain('land.no-neutral')
+  })
+
+  test('pairs to prove dead: six of four wires, three of three', () => {
+    expect(find(readingsOf(fourWire, 'lock'), 'read.pair')).toHaveLength(6)
+    expect(find(readingsOf(threeWire, 'lock'), 'read.pair')).toHaveLength(3)
+  })
+
+  test('first power: 240 V between the legs, 120 V to earth, under 2 V from neutral to earth', () => {
+    const volts = (readingsOf(fourWire, 'power') ?? []).map(each => each.expected?.params)
+    expect(volts[0]).toMatchObject({ volts: 240, low: 220, high: 252 })
+    expect(volts[1]).toMatchObject({ volts: 120, low: 110, high: 126 })
+    expect(volts[5]).toEqual({ limit: 2 })
+    expect(readingsOf(garden, 'power')?.[0]?.expected?.params['volts']).toBe(230)
+  })
+
+  test('outputs are called empty at the volts of their jumpers', () => {
+    const outputs = (readingsOf(fourWire, 'outputs') ?? []).map(each => [
+      each.what.params['a'],
+      Math.round(Number(each.expected?.params['volts'])),
+    ])
+    expect(outputs).toContainEqual(['B1', 240])
+    expect(outputs).toContainEqual(['D1', 120])
+    expect(outputs).toContainEqual(['H1', 240])
+  })
+
+  test('the element is measured by its plate: 240² over 5500', () => {
+    const [heater] = find(readingsOf(fourWire, 'cold'), 'read.heater')
+    const ohms = 240 ** 2 / 5500
+    expect(heater?.expected?.params['ohms']).toBeCloseTo(ohms, 9)
+    expect(heater?.expected?.params['low']).toBeCloseTo(0.9 * ohms, 9)
+    expect(heater?.expected?.params['high']).toBeCloseTo(1.1 * ohms, 9)
+  })
+
+  test('each position of each jumper is told apart by ohms', () => {
+    const jumpers = find(readingsOf(fourWire, 'cold'), 'read.jumper').map(each => [
+      each.what.params['jumper'],
+      each.what.params['b'],
+      each.expected?.message,
+    ])
+    expect(jumpers).toContainEqual(['J1', 'A3', 'expect.open'])
+    expect(jumpers).toContainEqual(['J2', 'A2', 'expect.open'])
+    expect(jumpers).toContainEqual(['J2', 'A3', 'expect.joined'])
+    expect(jumpers).toContainEqual(['J4', 'A2', 'expect.joined'])
+  })
+
+  test('a moved jumper is moved, the others are left', () => {
+    const [first, second] = messagesOf(fourWire, 'jumpers')
+    expect([first, second]).toEqual(['jumper.move', 'jumper.leave'])
+    expect(fourWire.jumpers.map(each => each.moves)).toEqual([true, false, false, false])
+  })
+
+  test('a strap is told by its volts, where there is one', () => {
+    expect(strapped.straps).toMatchObject([{ from: '115 V', to: '230 V', moves: true }])
+    expect(messagesOf(strapped, 'jumpers')).toContain('strap.move')
+    expect(messagesOf(fourWire, 'jumpers')).not.toContain('strap.move')
+  })
+
+  test('a tub with nothing to set has no such step', () => {
+    for (const each of [fourWire, threeWire, cord, strapped, garden])
+      expect(each.steps.some(step => step.name === 'jumpers')).toBe(
+        each.jumpers.length + each.straps.length > 0,
+      )
+    expect(threeWire.jumpers).toEqual([])
+  })
+
+  test('a tail is looked at where there is one', () => {
+    expect(messagesOf(fourWire, 'land')).toContain('land.tail')
+    expect(messagesOf(cord, 'land')).not.toContain('land.tail')
+  })
+
+  test('a cord is unplugged, anything else is locked off', () => {
+    expect(messagesOf(fourWire, 'lock')[0]).toBe('lock.off')
+    expect(messagesOf(cord, 'lock')[0]).toBe('lock.cord')
+  })
+
+  test('flow is proved as the box proves it, and nothing is ever bypassed', () => {
+    expect(messagesOf(fourWire, 'protect')).toContain('protect.pressure-switch')
+    for (const each of Object.values(SHEET_EN)) expect(each).not.toMatch(/\bbypass/iu)
+  })
+
+  test('the heater is tried last, after the loads that move water', () => {
+    const tried = messagesOf(fourWire, 'loads').filter(
+      each => each === 'loads.plug' || each === 'loads.heater',
+    )
+    expect(tried.at(-1)).toBe('loads.heater')
+  })
+
+  test('settings come before the outputs they decide', () => {
+    const names = fourWire.steps.map(each => each.name)
+    expect(names.indexOf('settings')).toBeLessThan(names.indexOf('outputs'))
+    expect(names.indexOf('outputs')).toBeLessThan(names.indexOf('loads'))
+  })
+
+  test('every step warns, and live work says whose work it is', () => {
+    for (const step of fourWire.steps) expect(step.caution.text.message).toBe(`caution.${step.name}`)
+    const licensed = fourWire.steps.filter(each => each.licensed).map(each => each.name)
+    expect(licensed).toEqual(['land', 'power', 'outputs', 'loads'])
+  })
+})
+
+describe('what is open stands on top', () => {
+  const sheet = sheetOf('strapped-115', 'rowan-2')
+
+  test('danger first, numbered as marked', () => {
+    const rank = ['danger', 'warning', 'caution', 'notice']
+    const ranks = sheet.open.map(each => rank.indexOf(each.severity))
+    expect(ranks).toEqual([...ranks].sort((a, b) => a - b))
+    expect(sheet.open.map(each => each.number)).toEqual(sheet.open.map((_, index) => index + 1))
+  })
+
+  test('an unknown draw is never a number in the meter table', () => {
+    const said = sheet.open.map(each => (each.says.kind === 'text' ? each.says.text.message : ''))
+    expect(said).toContain('open.assumed-unknown')
+    const row = sheet.meter.find(each => each.unknown !== undefined)
+    expect(row?.amps).toBeUndefined()
+  })
+})
+
+describe('what may run together', () => {
+  test('no row is part of another, and the rows are real modes', () => {
+    const { together } = sheetOf('everyday-240-circulation', 'heron-4')
+    for (const a of together)
+      for (const b of together)
+        expect(a !== b && a.commands.every(each => b.commands.includes(each))).toBe(false)
+    expect(together.some(each => each.heats)).toBe(true)
+  })
+})
+
+test('equal input gives an equal sheet', () => {
+  const sheets = () => JSON.stringify(freshSheets('everyday-240-circulation'))
+  expect(sheets()).toBe(sheets())
+})
