@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
+import type { JobSheet, SheetPanel } from '../../core/src/stages/sheet/artifact.ts'
 import { sheetOf, sheetsOf } from '../../core/test/stages/sheet/sheets.ts'
 import { demoIds } from '../../core/test/support/demo.ts'
-import type { JobSheet, SheetPanel } from '../../core/src/stages/sheet/artifact.ts'
 import { textWidth, wrapText } from '../src/board/measure-text.ts'
 import type { Box, Label, Point, Scene } from '../src/board/scene.ts'
 import { isOver, runsOf } from '../src/board/scene.ts'
@@ -84,7 +84,9 @@ describe.each(drawn.map(each => ({ ...each, name: `${each.sheet.id} ${each.panel
       )
       for (const wire of landed) {
         const tag = `${wire.number} ${wire.letters}${wire.reidentify ? '*' : ''}`
-        expect(scene.labels.filter(each => each.kind === 'tag' && each.text === tag)).toHaveLength(1)
+        expect(scene.labels.filter(each => each.kind === 'tag' && each.text === tag)).toHaveLength(
+          1,
+        )
       }
     })
 

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest'
-import { freshSheets, sheetOf, sheetsOf } from '../../core/test/stages/sheet/sheets.ts'
-import { demoIds } from '../../core/test/support/demo.ts'
 import type { JobSheet } from '../../core/src/stages/sheet/artifact.ts'
 import { SHEET_MESSAGES } from '../../core/src/stages/sheet/messages.ts'
-import { drawBoard, escapeText, printSheet } from '../src/index.ts'
+import { freshSheets, sheetOf, sheetsOf } from '../../core/test/stages/sheet/sheets.ts'
+import { demoIds } from '../../core/test/support/demo.ts'
 import { escapeStyle } from '../src/escape.ts'
+import { drawBoard, escapeText, printSheet } from '../src/index.ts'
 import { WORDS } from './words-en.ts'
 
 const sheet = sheetOf('everyday-240-circulation', 'heron-4')
@@ -14,7 +14,17 @@ describe('escaping', () => {
 
   /** Every text in a sheet that comes from a file, made hostile; ids and units stay what they are. */
   function hostile<Value>(value: Value, key = ''): Value {
-    const KEPT = ['message', 'kind', 'severity', 'role', 'symbol', 'class', 'unit', 'name', 'verdict']
+    const KEPT = [
+      'message',
+      'kind',
+      'severity',
+      'role',
+      'symbol',
+      'class',
+      'unit',
+      'name',
+      'verdict',
+    ]
     if (typeof value === 'string')
       return (KEPT.includes(key) || value in SHEET_MESSAGES ? value : `${value}${ATTACK}`) as Value
     if (Array.isArray(value)) return value.map(each => hostile(each, key)) as Value
@@ -84,14 +94,18 @@ describe('the page', () => {
       each.ends.some(end => end.terminal !== undefined),
     )) {
       expect(drawings).toContain(`data-wire="${number}"`)
-      expect(drawings).toMatch(new RegExp(`<text class="tag"[^>]*>${number} [A-Z]+\\*?</text>`, 'u'))
+      expect(drawings).toMatch(
+        new RegExp(`<text class="tag"[^>]*>${number} [A-Z]+\\*?</text>`, 'u'),
+      )
       expect(ends.length).toBeGreaterThan(0)
     }
     expect(wires.length).toBe(29)
   })
 
   test('has no text below 2.5 mm, drawn or set', () => {
-    const drawn = [...page.matchAll(/<text[^>]* font-size="([\d.]+)"/gu)].map(each => Number(each[1]))
+    const drawn = [...page.matchAll(/<text[^>]* font-size="([\d.]+)"/gu)].map(each =>
+      Number(each[1]),
+    )
     expect(drawn.length).toBeGreaterThan(80)
     expect(Math.min(...drawn)).toBeGreaterThanOrEqual(2.5)
     const style = /<style>([\s\S]*)<\/style>/u.exec(page)?.[1] ?? ''

@@ -126,7 +126,7 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'step.remove': 'Take the old box out',
   'step.mount': 'Mount the box',
   'step.land': 'Land the wires',
-  'step.jumpers': 'Set the jumpers',
+  'step.jumpers': 'Set jumpers and straps',
   'step.relief': 'Clamp, loop, seal',
   'step.cold': 'Check it cold',
   'step.fill': 'Fill',
@@ -146,7 +146,7 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'caution.land':
     'A wire on the wrong terminal can make water live. Still locked off? Prove dead again.',
   'caution.jumpers':
-    'A jumper in the wrong place puts 240 V on a 120 V load, or shorts two legs. Move it dead, never live.',
+    'A jumper or strap in the wrong place burns a load or shorts the supply. Move it dead, never live.',
   'caution.relief': 'A pulled wire is a live wire. Water follows a cable into the box.',
   'caution.cold': 'Ohms on a live wire hurt you and the meter. Prove dead again.',
   'caution.fill': 'A heater with air in it burns dry. Air out before power.',
@@ -230,6 +230,7 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'loads.worst': 'Run the worst together: {commands}. Read amps in each leg.',
   'loads.heat-waits': 'Start any of these and see that heat stops: {commands}.',
   'loads.unknown': '{load}: its draw is not known. Read amps. Above {amps:A}: off, plan again.',
+  'loads.range': '{load}: above {amps:A}: off, plan again.',
   'keypad.fit': 'Seat keypad and seal. Cable clear of pipe.',
   'keypad.keys': 'Press every key. Each does what its label says.',
   'keypad.light': '{load}: on, off.',
@@ -251,6 +252,7 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
 
   'read.pair': '{a} to {b}',
   'read.terminals': '{what} ({a} – {b})',
+  'read.before-landing': 'Before you land the neutral: {what}',
   'read.jumper': '{jumper}: {a} – {b}',
   'read.heater': '{load}, element alone, leads off {terminals}',
   'read.earth': 'Earth: {a} to {all}, heater tube, motor cases, box metal. Write the highest',

@@ -78,7 +78,7 @@ export function blocksBySide(
         )
         const label =
           typeof partner.label === 'string' ? partner.label : textOf(partner.label, words)
-        return { partner, runs, label: capital(label) }
+        return { partner, runs, label: kept(capital(label)) }
       })
       .sort((a, b) => mean(a.runs, side) - mean(b.runs, side))
     return isUpright(side) ? uprightBlocks(loads) : sideBlocks(loads)
@@ -86,6 +86,9 @@ export function blocksBySide(
   const [left, right, top, bottom] = SIDES.map(of)
   return { left: left ?? [], right: right ?? [], top: top ?? [], bottom: bottom ?? [] }
 }
+
+/** A number stays on one line with its unit. */
+const kept = (label: string): string => label.replace(/(\d) (?=[A-Za-z]{1,2}\b)/gu, '$1\u00A0')
 
 type Raw = Pick<Block, 'partner' | 'runs' | 'label'>
 

@@ -44,7 +44,7 @@ const CORES: Readonly<Record<string, string>> = {
   bare: '#e2b58a',
 }
 
-const INK = '#111'
+const INK = '#000'
 const FONT = "'Liberation Sans', Arial, Helvetica, sans-serif"
 
 /** Hundredths of a millimetre, without trailing noughts: the same sheet gives the same bytes. */

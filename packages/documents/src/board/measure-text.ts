@@ -41,7 +41,7 @@ export function wrapText(
   { size, room, lines: most }: { size: number; room: number; lines: number },
 ): readonly string[] {
   const lines: string[] = []
-  for (const word of text.split(/\s+/u).flatMap(each => breakWord(each, size, room))) {
+  for (const word of text.split(/[ \t\n\r]+/u).flatMap(each => breakWord(each, size, room))) {
     const last = lines.at(-1)
     if (last !== undefined && textWidth(`${last} ${word}`, size) <= room)
       lines[lines.length - 1] = `${last} ${word}`

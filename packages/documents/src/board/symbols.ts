@@ -7,7 +7,7 @@ const circle = ({ x, y }: Point): string => `<circle cx="${n(x)}" cy="${n(y)}" r
 const line = ({ x, y }: Point, d: string): string =>
   `<path transform="translate(${n(x)} ${n(y)})" d="${d}"/>`
 const letter = ({ x, y }: Point, text: string): string =>
-  `<text x="${n(x)}" y="${n(y + 1.1)}" font-size="3.1" text-anchor="middle" stroke="none" fill="#111">${text}</text>`
+  `<text x="${n(x)}" y="${n(y + 1.1)}" font-size="3.1" text-anchor="middle" stroke="none" fill="#000">${text}</text>`
 
 /** Plain signs after the usual ones of circuit diagrams, so that none leans on colour. */
 const SYMBOLS: Readonly<Record<PanelPartner['symbol'], (at: Point) => string>> = {
@@ -25,4 +25,4 @@ const SYMBOLS: Readonly<Record<PanelPartner['symbol'], (at: Point) => string>> =
 
 /** The sign of a load about a point. */
 export const symbolMarkup = (symbol: PanelPartner['symbol'], at: Point): string =>
-  `<g fill="none" stroke="#111" stroke-width="0.35">${SYMBOLS[symbol](at)}</g>`
+  `<g fill="none" stroke="#000" stroke-width="0.35">${SYMBOLS[symbol](at)}</g>`

@@ -6,17 +6,24 @@ import { html, raw } from './markup.ts'
 
 const ROLES = Object.keys(DASHES) as readonly WireRole[]
 
-function legend(sheet: JobSheet, { id }: SheetPanel, words: SheetWords): Html {
-  const wires = wiresOf(sheet).filter(each => each.ends.some(end => end.panel === id))
+const isMarked = ({ terminals, jumpers, partners }: SheetPanel): boolean =>
+  [...terminals, ...jumpers, ...partners].some(each => each.points.length > 0)
+
+function legend(sheet: JobSheet, panel: SheetPanel, words: SheetWords): Html {
+  const wires = wiresOf(sheet).filter(each => each.ends.some(end => end.panel === panel.id))
   const used = ROLES.filter(role => wires.some(each => each.role === role))
   return html`<p class="legend quiet"><strong>${words.page.lines}</strong>${used.map(
     role =>
-      html`<span>${raw(`<svg width="14mm" height="2mm" viewBox="0 0 14 2" aria-hidden="true"><path d="M0 1H14" stroke="#111" stroke-width="0.9"${DASHES[role] === '' ? '' : ` stroke-dasharray="${DASHES[role]}"`}/></svg>`)}${words.lines[role]}</span>`,
+      html`<span>${raw(`<svg width="14mm" height="2mm" viewBox="0 0 14 2" aria-hidden="true"><path d="M0 1H14" stroke="#000" stroke-width="0.9"${DASHES[role] === '' ? '' : ` stroke-dasharray="${DASHES[role]}"`}/></svg>`)}${words.lines[role]}</span>`,
   )}${
     wires.some(each => each.reidentify)
       ? html`<span>* ${words.messages['note.re-identify']}</span>`
       : undefined
-  }<span><span class="board-mark">!1</span> ${words.page.point}</span></p>`
+  }${
+    isMarked(panel)
+      ? html`<span><span class="board-mark">!1</span> ${words.page.point}</span>`
+      : undefined
+  }</p>`
 }
 
 function fuses({ fuses: all }: SheetPanel, words: SheetWords): Html | undefined {

@@ -13,10 +13,10 @@ export const sheetStyle = (job: string): string => `
 }
 * { box-sizing: border-box; }
 html { font-size: 10pt; }
-body { margin: 0 auto; padding: 4mm; max-width: 194mm; background: #fff; color: #111;
+body { margin: 0 auto; padding: 4mm; max-width: 194mm; background: #fff; color: #000;
   font: 1rem/1.3 "Liberation Sans", Arial, Helvetica, sans-serif; }
 h1 { font-size: 1.9rem; line-height: 1.1; margin: 0 0 1mm; }
-h2 { font-size: 1.3rem; line-height: 1.1; margin: 3.6mm 0 1.2mm; padding-top: 1mm; border-top: 0.6mm solid #111;
+h2 { font-size: 1.3rem; line-height: 1.1; margin: 3.6mm 0 1.2mm; padding-top: 1mm; border-top: 0.6mm solid #000;
   break-after: avoid; }
 h3 { font-size: 1.05rem; margin: 0; break-after: avoid; }
 p { margin: 0 0 1mm; }
@@ -24,20 +24,20 @@ ul, ol { margin: 0; padding: 0; list-style: none; }
 .lead { font-size: 1.15rem; }
 .head { display: flex; justify-content: space-between; gap: 4mm; align-items: baseline; }
 .head .job { font-weight: bold; white-space: nowrap; }
-.stops { border: 0.9mm solid #111; padding: 2mm 2.5mm; margin: 2.5mm 0; }
+.stops { border: 0.9mm solid #000; padding: 2mm 2.5mm; margin: 2.5mm 0; }
 .stops li { padding-left: 5mm; text-indent: -5mm; }
 .stops li::before { content: "■"; display: inline-block; width: 5mm; text-indent: 0; }
 .stops li:first-child { font-weight: bold; font-size: 1.15rem; }
-.word { display: inline-block; min-width: 20mm; padding: 0 1.2mm; margin-right: 1.5mm; border: 0.4mm solid #111;
+.word { display: inline-block; min-width: 20mm; padding: 0 1.2mm; margin-right: 1.5mm; border: 0.4mm solid #000;
   font-weight: bold; font-size: 0.9rem; text-align: center; text-indent: 0; }
-.danger .word { background: #111; color: #fff; }
+.danger .word { background: #000; color: #fff; }
 .warning .word { background: #ddd; border-width: 0.8mm; }
 .caution .word { border-width: 0.8mm; }
 .notice .word { border-style: dashed; }
 .open li { display: grid; grid-template-columns: 9mm 25mm 1fr; align-items: start; padding: 0.7mm 0;
   border-bottom: 0.15mm solid #999; break-inside: avoid; }
 .open .mark { font-weight: bold; }
-.mark span, .board-mark { background: #111; color: #fff; font-weight: bold; padding: 0 1mm; border-radius: 0.5mm; }
+.mark span, .board-mark { background: #000; color: #fff; font-weight: bold; padding: 0 1mm; border-radius: 0.5mm; }
 .cols { display: grid; grid-template-columns: 1fr 1fr; gap: 0 6mm; }
 .cols { break-inside: avoid; }
 .cols > section { min-width: 0; }
@@ -45,19 +45,19 @@ table { width: 100%; border-collapse: collapse; margin: 1mm 0 2mm; }
 caption { text-align: left; font-weight: bold; }
 th, td { text-align: left; vertical-align: top; padding: 0.6mm 1.2mm; border-bottom: 0.15mm solid #777;
   overflow-wrap: anywhere; }
-thead th { border-bottom: 0.5mm solid #111; font-size: 0.9rem; vertical-align: bottom; overflow-wrap: normal; }
+thead th { border-bottom: 0.5mm solid #000; font-size: 0.9rem; vertical-align: bottom; overflow-wrap: normal; }
 thead { display: table-header-group; }
 tr { break-inside: avoid; }
 tbody th { font-weight: bold; }
-.group th { background: #eee; border-top: 0.4mm solid #111; break-after: avoid; }
+.group th { background: #eee; border-top: 0.4mm solid #000; break-after: avoid; }
 .group .plug { font-weight: normal; }
 .group { break-after: avoid; }
 td.n, th.n { text-align: right; font-variant-numeric: tabular-nums; white-space: nowrap; overflow-wrap: normal; }
 .k { white-space: nowrap; overflow-wrap: normal; }
 .do { font-weight: bold; white-space: nowrap; }
-.do.move { background: #111; color: #fff; padding: 0 1mm; }
-.tick { display: inline-block; width: 4mm; height: 4mm; border: 0.4mm solid #111; background: #fff; vertical-align: -0.6mm; }
-.blank { display: inline-block; width: 20mm; height: 5.6mm; border-bottom: 0.35mm solid #111; }
+.do.move { background: #000; color: #fff; padding: 0 1mm; }
+.tick { display: inline-block; width: 4mm; height: 4mm; border: 0.4mm solid #000; background: #fff; vertical-align: -0.6mm; }
+.blank { display: inline-block; width: 20mm; height: 5.6mm; border-bottom: 0.35mm solid #000; }
 .blank.long { width: 46mm; }
 .unit { display: inline-block; width: 6mm; }
 .whole { break-inside: avoid; }
@@ -67,11 +67,11 @@ svg.board { display: block; width: 100%; max-width: 186mm; height: auto; margin:
 svg.glyph { display: inline-block; vertical-align: -1mm; margin-right: 1mm; }
 .legend { display: flex; flex-wrap: wrap; gap: 0.6mm 5mm; }
 .legend svg { vertical-align: middle; margin-right: 1mm; }
-.step { border-top: 0.4mm solid #111; padding: 1.5mm 0 2.5mm; }
+.step { border-top: 0.4mm solid #000; padding: 1.5mm 0 2.5mm; }
 .step > .keep { break-inside: avoid; }
 .step h3 { font-size: 1.2rem; display: flex; gap: 2.5mm; align-items: baseline; }
 .step h3 .no { font-size: 1.45rem; min-width: 8mm; }
-.step .licensed { margin-left: auto; font-size: 0.9rem; border: 0.4mm solid #111; padding: 0 1.2mm; white-space: nowrap; }
+.step .licensed { margin-left: auto; font-size: 0.9rem; border: 0.4mm solid #000; padding: 0 1.2mm; white-space: nowrap; }
 .step .caution-line { padding: 0.6mm 0 1mm; font-weight: bold; display: grid; grid-template-columns: 25mm 1fr; }
 .wires { table-layout: fixed; }
 .wires th:nth-child(1) { width: 9mm; }

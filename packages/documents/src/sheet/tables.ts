@@ -64,8 +64,8 @@ export function wireTable({ wires }: JobSheet, words: SheetWords): Html {
 /** Which of its positions a jumper is in: the filled one. */
 function glyph({ positions }: SheetJumper, at: string): Html {
   const pads = positions.map(({ id }, index) => {
-    const fill = id === at ? '#111' : '#fff'
-    return `<rect x="${index * 4 + 0.3}" y="0.3" width="3.4" height="3.4" fill="${fill}" stroke="#111" stroke-width="0.4"/>`
+    const fill = id === at ? '#000' : '#fff'
+    return `<rect x="${index * 4 + 0.3}" y="0.3" width="3.4" height="3.4" fill="${fill}" stroke="#000" stroke-width="0.4"/>`
   })
   const width = positions.length * 4
   return raw(
@@ -155,7 +155,7 @@ function meterTable({ meter }: JobSheet, words: SheetWords): Html {
     return html`<tr><th scope="row">${each.label}</th><td>${each.command ?? page.alwaysOn}</td><td class="k">${each.terminals}</td>${bandCells(each.volts)}${amps}</tr>`
   })
   const three = html`<th scope="col" class="n">${page.low}</th><th scope="col" class="n">${page.nominal}</th><th scope="col" class="n">${page.high}</th>`
-  return html`<section><h2>${page.meter}</h2><table class="meter"><thead><tr><th scope="col" rowspan="2">${page.load}</th><th scope="col" rowspan="2">${page.output}</th><th scope="col" rowspan="2">${page.between}</th><th scope="colgroup" colspan="3">${page.volts} [V]</th><th scope="colgroup" colspan="3">${page.amps} [A]</th></tr><tr>${three}${three}</tr></thead><tbody>${rows}</tbody></table></section>`
+  return html`<section class="whole"><h2>${page.meter}</h2><table class="meter"><thead><tr><th scope="col" rowspan="2">${page.load}</th><th scope="col" rowspan="2">${page.output}</th><th scope="col" rowspan="2">${page.between}</th><th scope="colgroup" colspan="3">${page.volts} [V]</th><th scope="colgroup" colspan="3">${page.amps} [A]</th></tr><tr>${three}${three}</tr></thead><tbody>${rows}</tbody></table></section>`
 }
 
 const isSingle = (sheet: JobSheet): boolean => sheet.together.every(each => each.legAmps[1] === 0)

@@ -123,7 +123,10 @@ const SUPPLY_PAIRS = [
 ] as const
 
 export const neutralReading = (job: Job, landing: Landing, feed: Feed): readonly Reading[] =>
-  supplyReading(job, landing, feed, ['neutral', 'earth'])
+  supplyReading(job, landing, feed, ['neutral', 'earth']).map(each => ({
+    ...each,
+    what: text('read.before-landing', { what: each.what }),
+  }))
 
 /** The element's ohms by its plate: V²/P, with the tolerance of elements. */
 function heaterReadings(job: Job, landing: Landing, load: Load): readonly Reading[] {

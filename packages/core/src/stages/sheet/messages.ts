@@ -199,6 +199,7 @@ export const SHEET_MESSAGES = {
   'loads.worst': ['commands'],
   'loads.heat-waits': ['commands'],
   'loads.unknown': ['load', 'amps'],
+  'loads.range': ['load', 'amps'],
   'keypad.fit': [],
   'keypad.keys': [],
   'keypad.light': ['load'],
@@ -217,6 +218,7 @@ export const SHEET_MESSAGES = {
 
   'read.pair': ['a', 'b'],
   'read.terminals': ['what', 'a', 'b'],
+  'read.before-landing': ['what'],
   'read.jumper': ['jumper', 'a', 'b'],
   'read.heater': ['load', 'terminals'],
   'read.earth': ['a', 'all'],

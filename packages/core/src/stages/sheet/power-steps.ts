@@ -125,8 +125,8 @@ export function loadsStep(site: Site): SheetStep {
     actions: [
       text('loads.air'),
       ...tried.map(load => loadText(site, load)),
-      ...verification.assumptions.map(({ label: load, atMost: amps }) =>
-        text('loads.unknown', { load, amps }),
+      ...verification.assumptions.map(({ label: load, atMost: amps, kind }) =>
+        text(kind === 'unknown' ? 'loads.unknown' : 'loads.range', { load, amps }),
       ),
       ...(worst && worst.commands.length > 1
         ? [text('loads.worst', { commands: labels(site, worst.commands) })]

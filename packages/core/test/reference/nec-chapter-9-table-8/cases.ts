@@ -1,0 +1,9 @@
+/** Ω per 1000 ft at 75 °C, as printed; every size that a tub's supply or leads use. */
+export const PRINTED = [
+  { size: '14 AWG', ohmsPerKilofoot: '3.07' },
+  { size: '12 AWG', ohmsPerKilofoot: '1.93' },
+  { size: '10 AWG', ohmsPerKilofoot: '1.21' },
+  { size: '8 AWG', ohmsPerKilofoot: '0.764' },
+  { size: '6 AWG', ohmsPerKilofoot: '0.491' },
+  { size: '4 AWG', ohmsPerKilofoot: '0.308' },
+] as const
