@@ -1,7 +1,8 @@
-import type { Catalogue, ControlBox, Landing, SupplyDevice, Survey } from '@tubwright/core'
+import type { Catalogue, ControlBox, Job, Landing, SupplyDevice, Survey } from '@tubwright/core'
 import {
   checkBoard,
   checkBox,
+  checkLanding,
   checkSurvey,
   controlBox,
   landing,
@@ -21,6 +22,6 @@ export const readControlBox = (file: string, text: string): Read<ControlBox> =>
 export const readSupplyDevice = (file: string, text: string): Read<SupplyDevice> =>
   readYaml(file, text, supplyDevice, value => checkBoard(value.board, ['board']))
 
-/** Reads a landing by its shape; whether it speaks of every end is judged with its job. */
-export const readLanding = (file: string, text: string): Read<Landing> =>
-  readYaml(file, text, landing)
+/** Reads a landing by its shape, and where its job is given, against every end of that. */
+export const readLanding = (file: string, text: string, job?: Job): Read<Landing> =>
+  readYaml(file, text, landing, value => (job ? checkLanding(job, value) : []))

@@ -1,4 +1,6 @@
 export * from './documents.ts'
 export * from './located.ts'
+export { nearest } from './nearest.ts'
+export { ALIASES_MAX, DEPTH_MAX, TEXT_MAX, TOKENS_MAX } from './parse-text.ts'
 export * from './read-yaml.ts'
 export * from './wire-form.ts'

@@ -36,11 +36,36 @@ const literalsOf = (schema: z.ZodType): readonly string[] => {
   return (values ?? Object.values(entries ?? {})).map(String)
 }
 
+const shapeOf = (schema: z.ZodType): readonly string[] =>
+  Object.keys(definitionOf(written(schema)).shape ?? {})
+
+/**
+ * Of the ways in which something may be said, the one whose keys a value has.
+ *
+ * @returns its index, or undefined where the value has no key of any
+ */
+export function bestOption(union: z.ZodType | undefined, value: object): number | undefined {
+  if (!union) return undefined
+  const { options = [] } = definitionOf(written(union))
+  const shared = options.map(each => shapeOf(each).filter(key => Object.hasOwn(value, key)).length)
+  const most = Math.max(0, ...shared)
+  return most > 0 ? shared.indexOf(most) : undefined
+}
+
+/** The keys of each way in which something may be said. */
+export const optionKeys = (union: z.ZodType | undefined): readonly (readonly string[])[] =>
+  (union ? (definitionOf(written(union)).options ?? []) : [])
+    .map(shapeOf)
+    .filter(each => each.length > 0)
+
 function optionFor(schema: z.ZodType, value: unknown): z.ZodType | undefined {
   const { options = [], discriminator } = definitionOf(schema)
-  if (discriminator === undefined) return options.find(each => definitionOf(each).shape)
-  const tag = (value as Record<string, unknown> | null)?.[discriminator]
-  return options.find(each => choicesAt(each, discriminator).includes(String(tag)))
+  if (discriminator !== undefined) {
+    const tag = (value as Record<string, unknown> | null)?.[discriminator]
+    return options.find(each => choicesAt(each, discriminator).includes(String(tag)))
+  }
+  const best = typeof value === 'object' && value ? bestOption(schema, value) : undefined
+  return best === undefined ? undefined : options[best]
 }
 
 function step(schema: z.ZodType, key: PropertyKey, value: unknown): z.ZodType | undefined {
@@ -50,33 +75,43 @@ function step(schema: z.ZodType, key: PropertyKey, value: unknown): z.ZodType | 
     const option = optionFor(here, value)
     return option && step(option, key, value)
   }
-  return shape?.[String(key)] ?? element ?? items?.[Number(key)] ?? valueType
+  if (shape) return Object.hasOwn(shape, key) ? shape[String(key)] : undefined
+  return element ?? items?.[Number(key)] ?? valueType
 }
 
 const inside = (value: unknown, key: PropertyKey): unknown =>
-  typeof value === 'object' && value !== null
+  typeof value === 'object' && value !== null && Object.hasOwn(value, key)
     ? (value as Record<PropertyKey, unknown>)[key]
     : undefined
 
-/** The schema at a path, choosing among alternatives by what the value says; undefined past it. */
-export function schemaAt(schema: z.ZodType, path: Path, value: unknown): z.ZodType | undefined {
+/** The schema at a path as it was declared, with what it makes of a text. */
+export function rawSchemaAt(schema: z.ZodType, path: Path, value: unknown): z.ZodType | undefined {
   const [key, ...rest] = path
-  if (key === undefined) {
-    const here = written(schema)
-    return definitionOf(here).type === 'union' ? (optionFor(here, value) ?? here) : here
-  }
+  if (key === undefined) return schema
   const next = step(schema, key, value)
-  return next && schemaAt(next, rest, inside(value, key))
+  return next && rawSchemaAt(next, rest, inside(value, key))
 }
 
-/** The keys that may stand in an object of this schema. */
-export const keysOf = (schema: z.ZodType | undefined): readonly string[] =>
-  schema ? Object.keys(definitionOf(schema).shape ?? {}) : []
+/** The schema at a path, choosing among alternatives by what the value says; undefined past it. */
+export function schemaAt(schema: z.ZodType, path: Path, value: unknown): z.ZodType | undefined {
+  const raw = rawSchemaAt(schema, path, value)
+  if (!raw) return undefined
+  const here = written(raw)
+  const found = path.reduce<unknown>(inside, value)
+  return definitionOf(here).type === 'union' ? (optionFor(here, found) ?? here) : here
+}
+
+/** The keys that may stand in an object, or in a record of named keys, of this schema. */
+export function keysOf(schema: z.ZodType | undefined): readonly string[] {
+  if (!schema) return []
+  const { shape, keyType } = definitionOf(schema)
+  return shape ? Object.keys(shape) : keyType ? literalsOf(keyType) : []
+}
 
 /** The words that may stand where a schema wants one of some; for a union, its tags. */
 export function wordsOf(schema: z.ZodType | undefined, tag?: string): readonly string[] {
   if (!schema) return []
-  const { options } = definitionOf(schema)
+  const { options, keyType } = definitionOf(written(schema))
   if (options && tag !== undefined) return options.flatMap(each => choicesAt(each, tag))
-  return literalsOf(schema)
+  return literalsOf(keyType && tag !== undefined ? keyType : schema)
 }

@@ -1,6 +1,6 @@
 export * from './match.en.ts'
 export * from './say.ts'
+export * from './sheet.en.ts'
 export * from './tell.ts'
 export * from './terms.en.ts'
 export * from './verify.en.ts'
-export * from './sheet.en.ts'

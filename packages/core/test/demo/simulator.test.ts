@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, test } from 'vitest'
 import type { Element, Network, NodeId, Plant } from '../../src/index.ts'
 import {
-  LEG_VOLTS,
   closedIn,
+  LEG_VOLTS,
   planRefit,
   plantOf,
   solveState,
@@ -52,7 +52,11 @@ beforeAll(async () => {
   simulator = await startSimulator()
 })
 
-async function compareMode(plant: Plant, state: Parameters<typeof solveState>[1], legVolts: number) {
+async function compareMode(
+  plant: Plant,
+  state: Parameters<typeof solveState>[1],
+  legVolts: number,
+) {
   const closed = closedIn(plant, state)
   const { network } = plant.wiring
   const ours = solveState(plant, state)

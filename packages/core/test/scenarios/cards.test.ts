@@ -105,10 +105,7 @@ describe('C23 trips the instant power is applied, brand-new wiring', () => {
 describe('C24 and C33 a leg lost: what hangs on the dead leg is in series with the heater', () => {
   test('240 V loads starve and the 120 V loads on the live leg run on', () => {
     const { job, landing } = everyday
-    const found = findingsOf(
-      job,
-      slipped(landing, { ends: { 'run.leg2@box': 'insulated' } }),
-    )
+    const found = findingsOf(job, slipped(landing, { ends: { 'run.leg2@box': 'insulated' } }))
     const starved = found.filter(each =>
       ['load-dead', 'load-weak', 'motor-starved'].includes(each.message),
     )

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest'
-import type { Finding, Landing } from '../../../../src/index.ts'
-import { jobOf, matchEquipment, planAndProve, verifyPlan } from '../../../../src/index.ts'
 import { takes, terminalFor } from '../../../../src/domain/wiring/fits.ts'
 import { jumperChoices } from '../../../../src/domain/wiring/offers.ts'
 import { feedOf } from '../../../../src/domain/wiring/states.ts'
+import type { Finding, Landing } from '../../../../src/index.ts'
+import { jobOf, matchEquipment, planAndProve, verifyPlan } from '../../../../src/index.ts'
 import { currentLimitFor, endsFor, seatings } from '../../../../src/stages/plan/candidates.ts'
 import { demoBox, demoBoxes, demoDevices, demoIds, demoTub } from '../../../support/demo.ts'
 
@@ -35,14 +35,15 @@ function* everyLanding(tub: string, box: string): Generator<Landing> {
 /** Reasons that no circuit can show: a mark, a size, a breaker the maker does not allow. */
 const NOT_ELECTRICAL = new Set(['region', 'room'])
 
-const breaks = (each: Finding): boolean =>
-  each.verdict === 'breaks' && each.severity !== 'notice'
+const breaks = (each: Finding): boolean => each.verdict === 'breaks' && each.severity !== 'notice'
 
 describe('every "cannot" of the demo, confirmed by exhaustive planning', () => {
   for (const tub of demoIds('tubs')) {
     const match = matchEquipment(demoTub(tub), demoBoxes())
     for (const each of match.boxes.filter(box => box.verdict === 'cannot')) {
-      const electrical = each.shortfalls.filter(({ requirement }) => !NOT_ELECTRICAL.has(requirement))
+      const electrical = each.shortfalls.filter(
+        ({ requirement }) => !NOT_ELECTRICAL.has(requirement),
+      )
       if (electrical.length === 0) continue
       test(`${tub} on ${each.box}: ${electrical.map(s => s.message).join(', ')}`, () => {
         const job = jobOf(demoTub(tub), demoBox(each.box), demoDevices)
@@ -90,8 +91,11 @@ describe('the demo as a whole', () => {
     const unknown = tubs.filter(tub => JSON.stringify(tub).includes('"kind":"unknown"'))
     expect(unknown.length).toBeGreaterThanOrEqual(2)
   })
-  test.each(tubs.map(tub => [tub.id, tub] as const))('%s: every reason of every no is said', (_, tub) => {
-    for (const box of matchEquipment(tub, demoBoxes()).boxes)
-      expect(box.verdict === 'cannot').toBe(box.shortfalls.length > 0)
-  })
+  test.each(tubs.map(tub => [tub.id, tub] as const))(
+    '%s: every reason of every no is said',
+    (_, tub) => {
+      for (const box of matchEquipment(tub, demoBoxes()).boxes)
+        expect(box.verdict === 'cannot').toBe(box.shortfalls.length > 0)
+    },
+  )
 })

@@ -43,7 +43,15 @@ function bruteForce(job: Job, start: Landing): { best: Score | undefined; tried:
 }
 
 /** The score without its last resort, the order of the terminals, as text that sorts. */
-const rank = ({ dangers, replaced, adapters, heatModes, margin, imbalance, moved }: Score): string =>
+const rank = ({
+  dangers,
+  replaced,
+  adapters,
+  heatModes,
+  margin,
+  imbalance,
+  moved,
+}: Score): string =>
   [dangers, replaced, adapters, heatModes, margin, imbalance, moved]
     .map(each => String(each + 1e9).padStart(12, '0'))
     .join(' ')

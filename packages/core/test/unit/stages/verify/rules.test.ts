@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { describe, expect, test } from 'vitest'
 import type { ControlBox, Finding, Job, Landing } from '../../../../src/index.ts'
-import { RULES, jobOf, plantOf, solveState, statesOf } from '../../../../src/index.ts'
+import { jobOf, plantOf, RULES, solveState, statesOf } from '../../../../src/index.ts'
 import { demoBox, demoDevices, demoTub } from '../../../support/demo.ts'
 import type { Planned, Slip } from '../../../support/judged.ts'
 import { findingsOf, planned, slipped } from '../../../support/judged.ts'
@@ -34,9 +34,7 @@ function worstAmps(job: Job, landing: Landing, element: string): number {
   const plant = plantOf(job, landing)
   const states = statesOf(job, landing)
   if (!plant.ok || !states.ok) throw new Error('not solved')
-  return Math.max(
-    ...states.value.map(state => solveState(plant.value, state).amps(element)),
-  )
+  return Math.max(...states.value.map(state => solveState(plant.value, state).amps(element)))
 }
 
 describe('[VERIFY-1] nothing above its rating', () => {
@@ -58,7 +56,9 @@ describe('[VERIFY-2] volts at each load', () => {
   const withPlate = (volts: number): Job => {
     const tub = demoTub('everyday-240-circulation')
     const loads = tub.loads.map(each =>
-      each.id === 'ozonator' ? { ...each, volts: { si: volts as never, text: `${volts} V` } } : each,
+      each.id === 'ozonator'
+        ? { ...each, volts: { si: volts as never, text: `${volts} V` } }
+        : each,
     )
     return jobOf({ ...tub, loads } as typeof tub, demoBox('heron-4'), demoDevices)
   }
