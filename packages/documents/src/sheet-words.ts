@@ -1,8 +1,14 @@
-import type { Finding, OpenQuestion, Severity } from '@tubwright/core'
-import type { WireRole } from '../../core/src/stages/sheet/artifact.ts'
-import type { SheetMessage, SheetParam, SheetText } from '../../core/src/stages/sheet/messages.ts'
-import { say } from '../../words/src/say.ts'
-import type { SHEET_PAGE_EN } from '../../words/src/sheet.en.ts'
+import type {
+  Finding,
+  OpenQuestion,
+  Severity,
+  SheetMessage,
+  SheetParam,
+  SheetText,
+  WireRole,
+} from '@tubwright/core'
+import type { SHEET_PAGE_EN } from '@tubwright/words'
+import { say } from '@tubwright/words'
 
 /** Everything that a sheet needs of one language. */
 export interface SheetWords {

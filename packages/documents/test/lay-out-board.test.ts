@@ -1,5 +1,5 @@
+import type { JobSheet, SheetPanel } from '@tubwright/core'
 import { describe, expect, test } from 'vitest'
-import type { JobSheet, SheetPanel } from '../../core/src/stages/sheet/artifact.ts'
 import { sheetOf, sheetsOf } from '../../core/test/stages/sheet/sheets.ts'
 import { demoIds } from '../../core/test/support/demo.ts'
 import { textWidth, wrapText } from '../src/board/measure-text.ts'

@@ -1,6 +1,6 @@
+import type { JobSheet } from '@tubwright/core'
+import { SHEET_MESSAGES } from '@tubwright/core'
 import { describe, expect, test } from 'vitest'
-import type { JobSheet } from '../../core/src/stages/sheet/artifact.ts'
-import { SHEET_MESSAGES } from '../../core/src/stages/sheet/messages.ts'
 import { freshSheets, sheetOf, sheetsOf } from '../../core/test/stages/sheet/sheets.ts'
 import { demoIds } from '../../core/test/support/demo.ts'
 import { escapeStyle } from '../src/escape.ts'

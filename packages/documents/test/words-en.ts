@@ -1,6 +1,12 @@
-import { COLOUR_EN, LINE_EN, SHEET_EN, SHEET_PAGE_EN } from '../../words/src/sheet.en.ts'
-import { tellFinding, tellMatch } from '../../words/src/tell.ts'
-import { SEVERITY_EN } from '../../words/src/terms.en.ts'
+import {
+  COLOUR_EN,
+  LINE_EN,
+  SEVERITY_EN,
+  SHEET_EN,
+  SHEET_PAGE_EN,
+  tellFinding,
+  tellMatch,
+} from '@tubwright/words'
 import type { SheetWords } from '../src/index.ts'
 
 /** The English of the tests. */

@@ -1,4 +1,4 @@
-import type { SheetMessage } from '../../core/src/stages/sheet/messages.ts'
+import type { SheetMessage } from '@tubwright/core'
 
 /** The work sheet in English, by message: short, and said to the person at the tub. */
 export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
@@ -46,9 +46,12 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
 
   'open.none': 'Nothing is left open.',
   'open.assumed-unknown':
-    '{load}: draw not known. The plan holds provided it draws at most {amps:A}. Read the plate or measure.',
+    '{load}: draw not known. The plan holds provided it draws at most {most}. Read the plate or measure.',
   'open.assumed-range':
-    '{load}: the plan holds provided it draws at most {amps:A}. Measure it at the first run.',
+    '{load}: the plan holds provided it draws at most {most}. Measure it at the first run.',
+  'bound.amps': '{amps:A}',
+  'bound.lower': '{amps:A}, or the lower figure of {points}',
+  'bound.load': '{load} ({command})',
   'open.re-identify':
     'Wire no. {wires} (* in the drawing): coloured as neutral, carries line volts. Mark it again at both ends.',
   'open.live-when-off': 'A lead stays live when these are off: {loads}. Put the list in the lid.',
@@ -92,7 +95,7 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'setting.profile': 'Equipment profile',
   'setting.limit': 'Current limit',
   'setting.after-reset': 'After a reset: {text}',
-  'meter.unknown-amps': 'Not known. Write it down. Stop above {amps:A}.',
+  'meter.unknown-amps': 'Not known. Write it down. Stop above {most}.',
   'together.heat-waits': 'Heat waits while any of these runs: {commands}.',
   'together.heat-with-any': 'No single load stops the heat.',
   'together.limit':
@@ -229,8 +232,8 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'loads.air': 'Bleed air as each pump starts. An air-clearing run of minutes comes before heat.',
   'loads.worst': 'Run the worst together: {commands}. Read amps in each leg.',
   'loads.heat-waits': 'Start any of these and see that heat stops: {commands}.',
-  'loads.unknown': '{load}: its draw is not known. Read amps. Above {amps:A}: off, plan again.',
-  'loads.range': '{load}: above {amps:A}: off, plan again.',
+  'loads.unknown': '{load}: its draw is not known. Read amps. Above {most}: off, plan again.',
+  'loads.range': '{load}: above {most}: off, plan again.',
   'keypad.fit': 'Seat keypad and seal. Cable clear of pipe.',
   'keypad.keys': 'Press every key. Each does what its label says.',
   'keypad.light': '{load}: on, off.',
@@ -273,7 +276,7 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'expect.volts': '{volts:V} ({low:V} to {high:V})',
   'expect.low-volts': 'below {limit:V}',
   'expect.amps': '{amps:A} ({low:A} to {high:A})',
-  'expect.amps-not-known': 'not known; stop above {amps:A}',
+  'expect.amps-not-known': 'not known; stop above {most}',
   'expect.at-most': 'at most {amps:A}',
   'expect.drop': 'within 5 % of nothing plugged in',
   'expect.joined': 'at most {ohms} Ω',

@@ -18,9 +18,9 @@ export const VERDICT_EN: Readonly<Record<Verdict, string>> = {
 export const DIAGNOSTIC_EN = {
   'not-readable': 'cannot be read: {is}. It may be: {may}.',
   'too-large': 'is too large: {is}. It may have {may}.',
-  'yaml-syntax': 'is no YAML here: {is}',
+  'yaml-syntax': 'is no YAML here: {is}. It wants {may}.',
   'too-many-aliases': 'repeats itself too often: {is}. It may have {may}.',
-  'unknown-key': 'unknown key {is}. It may be one of: {may}.',
+  'unknown-key': 'unknown key {is}. It may be: {may}.',
   'missing-key': '{path} is {is}. It wants {may}.',
   'wrong-type': '{path} is {is}. It wants {may}.',
   'wrong-value': '{path} is {is}. It may be: {may}.',

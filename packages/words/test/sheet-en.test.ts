@@ -1,6 +1,6 @@
+import type { SheetMessage } from '@tubwright/core'
+import { SHEET_MESSAGES } from '@tubwright/core'
 import { expect, test } from 'vitest'
-import type { SheetMessage } from '../../core/src/stages/sheet/messages.ts'
-import { SHEET_MESSAGES } from '../../core/src/stages/sheet/messages.ts'
 import { holesOf } from '../src/say.ts'
 import { SHEET_EN, SHEET_PAGE_EN } from '../src/sheet.en.ts'
 

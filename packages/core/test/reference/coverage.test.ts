@@ -22,7 +22,7 @@ const listed = readFileSync(join(root, 'docs/sources.md'), 'utf8')
 describe('every source', () => {
   test('that the code cites has its row, and the list cites nothing that is gone', () => {
     expect(cited.size).toBeGreaterThan(10)
-    const rows = [...listed.matchAll(/^\| ([A-Z][\w.-]+) \|/gmu)].map(match => match[1] ?? '')
+    const rows = [...listed.matchAll(/^\| ([A-Z][\w.-]+) +\|/gmu)].map(match => match[1] ?? '')
     expect([...cited].sort()).toEqual([...new Set(rows)].sort())
   })
 

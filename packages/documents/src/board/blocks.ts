@@ -1,9 +1,4 @@
-import type {
-  PanelPartner,
-  PanelTerminal,
-  SheetPanel,
-  SheetWire,
-} from '../../../core/src/stages/sheet/artifact.ts'
+import type { PanelPartner, PanelTerminal, SheetPanel, SheetWire } from '@tubwright/core'
 import type { SheetWords } from '../sheet-words.ts'
 import { capital, textOf } from '../sheet-words.ts'
 import type { BySide, Frame, SideRoom } from './frame.ts'

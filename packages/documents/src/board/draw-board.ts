@@ -1,4 +1,4 @@
-import type { JobSheet, SheetPanel, WireRole } from '../../../core/src/stages/sheet/artifact.ts'
+import type { JobSheet, SheetPanel, WireRole } from '@tubwright/core'
 import { escapeText } from '../escape.ts'
 import type { SheetWords } from '../sheet-words.ts'
 import { layOutBoard } from './lay-out-board.ts'
@@ -16,7 +16,7 @@ export const DASHES: Readonly<Record<WireRole, string>> = {
   return: '1.8 1',
   signal: '1 1',
 }
-const WIDTHS: Readonly<Record<WireRole, number>> = {
+export const WIDTHS: Readonly<Record<WireRole, number>> = {
   leg1: 1.2,
   leg2: 1.2,
   neutral: 1.2,

@@ -1,4 +1,4 @@
-import type { PanelTerminal } from '../../../core/src/stages/sheet/artifact.ts'
+import type { PanelTerminal } from '@tubwright/core'
 import type { Frame } from './frame.ts'
 import { paperPoint } from './frame.ts'
 import type { Box, Point } from './scene.ts'

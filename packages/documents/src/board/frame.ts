@@ -1,4 +1,4 @@
-import type { PanelTerminal, SheetPanel } from '../../../core/src/stages/sheet/artifact.ts'
+import type { PanelTerminal, SheetPanel } from '@tubwright/core'
 import { textWidth } from './measure-text.ts'
 import type { Box, Point } from './scene.ts'
 import type { Side } from './sides.ts'

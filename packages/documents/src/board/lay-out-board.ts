@@ -1,8 +1,4 @@
-import type {
-  PanelTerminal,
-  SheetPanel,
-  SheetWire,
-} from '../../../core/src/stages/sheet/artifact.ts'
+import type { PanelTerminal, SheetPanel, SheetWire } from '@tubwright/core'
 import type { SheetWords } from '../sheet-words.ts'
 import type { Block, Run } from './blocks.ts'
 import {

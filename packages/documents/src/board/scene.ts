@@ -1,4 +1,4 @@
-import type { PanelPartner, WireRole } from '../../../core/src/stages/sheet/artifact.ts'
+import type { PanelPartner, WireRole } from '@tubwright/core'
 
 /** Millimetres on paper, from the upper left corner. */
 export interface Point {

@@ -1,8 +1,4 @@
-import type {
-  PanelPartner,
-  PanelTerminal,
-  SheetPanel,
-} from '../../../core/src/stages/sheet/artifact.ts'
+import type { PanelPartner, PanelTerminal, SheetPanel } from '@tubwright/core'
 
 export const SIDES = ['left', 'right', 'top', 'bottom'] as const
 export type Side = (typeof SIDES)[number]

@@ -1,4 +1,4 @@
-import type { PanelPartner } from '../../../core/src/stages/sheet/artifact.ts'
+import type { PanelPartner } from '@tubwright/core'
 import type { Point } from './scene.ts'
 
 const n = (value: number): string => String(Math.round(value * 100) / 100)

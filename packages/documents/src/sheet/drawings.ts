@@ -1,5 +1,5 @@
-import type { JobSheet, SheetPanel, WireRole } from '../../../core/src/stages/sheet/artifact.ts'
-import { DASHES, drawBoard, wiresOf } from '../board/draw-board.ts'
+import type { JobSheet, SheetPanel, WireRole } from '@tubwright/core'
+import { DASHES, drawBoard, WIDTHS, wiresOf } from '../board/draw-board.ts'
 import type { SheetWords } from '../sheet-words.ts'
 import type { Html } from './markup.ts'
 import { html, raw } from './markup.ts'
@@ -14,7 +14,7 @@ function legend(sheet: JobSheet, panel: SheetPanel, words: SheetWords): Html {
   const used = ROLES.filter(role => wires.some(each => each.role === role))
   return html`<p class="legend quiet"><strong>${words.page.lines}</strong>${used.map(
     role =>
-      html`<span>${raw(`<svg width="14mm" height="2mm" viewBox="0 0 14 2" aria-hidden="true"><path d="M0 1H14" stroke="#000" stroke-width="0.9"${DASHES[role] === '' ? '' : ` stroke-dasharray="${DASHES[role]}"`}/></svg>`)}${words.lines[role]}</span>`,
+      html`<span>${raw(`<svg width="14mm" height="2mm" viewBox="0 0 14 2" aria-hidden="true"><path d="M0 1H14" stroke="#000" stroke-width="${WIDTHS[role]}"${DASHES[role] === '' ? '' : ` stroke-dasharray="${DASHES[role]}"`}/></svg>`)}${words.lines[role]}</span>`,
   )}${
     wires.some(each => each.reidentify)
       ? html`<span>* ${words.messages['note.re-identify']}</span>`

@@ -1,5 +1,4 @@
-import type { JobSheet, OpenPoint } from '../../../core/src/stages/sheet/artifact.ts'
-import type { SheetText } from '../../../core/src/stages/sheet/messages.ts'
+import type { JobSheet, OpenPoint, SheetText } from '@tubwright/core'
 import type { SheetWords } from '../sheet-words.ts'
 import { capital, textOf } from '../sheet-words.ts'
 import type { Html } from './markup.ts'

@@ -1,4 +1,4 @@
-import type { JobSheet } from '../../../core/src/stages/sheet/artifact.ts'
+import type { JobSheet } from '@tubwright/core'
 import type { SheetWords } from '../sheet-words.ts'
 import { drawings } from './drawings.ts'
 import { frontMatter } from './front.ts'

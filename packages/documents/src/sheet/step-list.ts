@@ -1,4 +1,4 @@
-import type { JobSheet, Reading, SheetStep } from '../../../core/src/stages/sheet/artifact.ts'
+import type { JobSheet, Reading, SheetStep } from '@tubwright/core'
 import type { SheetWords } from '../sheet-words.ts'
 import { capital, textOf } from '../sheet-words.ts'
 import type { Html } from './markup.ts'

@@ -1,11 +1,5 @@
-import type {
-  JobSheet,
-  SheetJumper,
-  SheetWire,
-  WireGroup,
-} from '../../../core/src/stages/sheet/artifact.ts'
-import type { SheetText } from '../../../core/src/stages/sheet/messages.ts'
-import { figure } from '../../../words/src/say.ts'
+import type { JobSheet, SheetJumper, SheetText, SheetWire, WireGroup } from '@tubwright/core'
+import { figure } from '@tubwright/words'
 import type { SheetWords } from '../sheet-words.ts'
 import { capital, textOf } from '../sheet-words.ts'
 import type { Html } from './markup.ts'

@@ -23,7 +23,7 @@ import {
 import type { SheetText } from './messages.ts'
 import { text } from './messages.ts'
 import { meterRows } from './meter.ts'
-import { openPoints } from './open-points.ts'
+import { boundingPoints, openPoints } from './open-points.ts'
 import { panelsOf } from './panels.ts'
 import { jumpersOf, settingsOf, strapsOf } from './positions.ts'
 import {
@@ -65,7 +65,8 @@ export function layOutSheet({ survey, job, proven, verdict }: SheetInput): JobSh
   const settings = settingsOf(job, plan)
   const profile = profileOf(job.box, plan.landing)
   const straps = strapsOf(job, plan)
-  const site: Site = { job, plan, verification, feed, profile, wires, settings, straps }
+  const bounding = boundingPoints(open)
+  const site: Site = { job, plan, verification, feed, profile, wires, settings, straps, bounding }
   const labelOf = (id: string) => job.loads.find(each => each.id === id)?.label ?? id
   return {
     id: `${survey.id}/${job.box.id}`,
@@ -90,7 +91,7 @@ export function layOutSheet({ survey, job, proven, verdict }: SheetInput): JobSh
       job.box.afterReset === undefined
         ? undefined
         : text('setting.after-reset', { text: job.box.afterReset }),
-    meter: meterRows(job, plan, verification),
+    meter: meterRows(job, plan, verification, bounding),
     together: togetherRows(job.box, verification),
     heat: heatTexts(job, plan, verification),
     liveWhenOff: verification.liveWhenOff.map(labelOf),

@@ -4,6 +4,8 @@ import { isPowered } from '../../domain/load/load.ts'
 import type { WiringPlan } from '../plan/artifact.ts'
 import type { Expected, Verification } from '../verify/artifact.ts'
 import type { MeterRow } from './artifact.ts'
+import type { BoundingPoints } from './bounds.ts'
+import { boundText } from './bounds.ts'
 import { text } from './messages.ts'
 import { commandLabel } from './together.ts'
 
@@ -22,7 +24,7 @@ export function terminalsOf(
   })
 }
 
-function meterRow(job: Job, plan: WiringPlan, each: Expected): MeterRow {
+function meterRow(job: Job, plan: WiringPlan, each: Expected, bounding: BoundingPoints): MeterRow {
   const { assumed, to } = each.draw
   return {
     load: each.load,
@@ -31,7 +33,7 @@ function meterRow(job: Job, plan: WiringPlan, each: Expected): MeterRow {
     terminals: terminalsOf(job, plan, each.load, each.circuit).join(' – '),
     volts: each.volts,
     amps: assumed ? undefined : each.amps,
-    unknown: assumed ? text('meter.unknown-amps', { amps: to }) : undefined,
+    unknown: assumed ? text('meter.unknown-amps', { most: boundText(to, bounding) }) : undefined,
   }
 }
 
@@ -40,4 +42,5 @@ export const meterRows = (
   job: Job,
   plan: WiringPlan,
   { expected }: Verification,
-): readonly MeterRow[] => expected.map(each => meterRow(job, plan, each))
+  bounding: BoundingPoints,
+): readonly MeterRow[] => expected.map(each => meterRow(job, plan, each, bounding))

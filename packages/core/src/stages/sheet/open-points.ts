@@ -3,6 +3,8 @@ import type { Job } from '../../domain/job.ts'
 import type { BoxMatch } from '../match/artifact.ts'
 import type { Verification } from '../verify/artifact.ts'
 import type { OpenPoint, SheetWire } from './artifact.ts'
+import type { BoundingPoints } from './bounds.ts'
+import { boundText, circuitLabel } from './bounds.ts'
 import { text } from './messages.ts'
 
 type Point = Omit<OpenPoint, 'number'>
@@ -22,18 +24,22 @@ function fromFindings(findings: readonly Finding[]): readonly Point[] {
     }))
 }
 
-function assumed({ assumptions }: Verification): readonly Point[] {
-  return assumptions.map(({ kind, label, atMost, load, circuit }) => ({
-    severity: kind === 'unknown' ? ('warning' as const) : ('caution' as const),
-    says: {
-      kind: 'text' as const,
-      text: text(kind === 'unknown' ? 'open.assumed-unknown' : 'open.assumed-range', {
-        load: label,
-        amps: atMost,
-      }),
-    },
-    subjects: [load, `${load}.${circuit}`],
-  }))
+function assumed(job: Job, verification: Verification, bounding: BoundingPoints): readonly Point[] {
+  return verification.assumptions.map(assumption => {
+    const { kind, atMost, load, circuit } = assumption
+    const isUnknown = kind === 'unknown'
+    return {
+      severity: isUnknown ? 'warning' : 'caution',
+      says: {
+        kind: 'text',
+        text: text(isUnknown ? 'open.assumed-unknown' : 'open.assumed-range', {
+          load: circuitLabel(job, verification, assumption),
+          most: boundText(atMost, bounding),
+        }),
+      },
+      subjects: [load, `${load}.${circuit}`],
+    }
+  })
 }
 
 /** Questions of the match that the assumptions do not already ask. */
@@ -80,16 +86,36 @@ export function openPoints(
   wires: readonly SheetWire[],
   match: BoxMatch | undefined,
 ): readonly OpenPoint[] {
+  // Numbers do not depend on the sentences: a first round finds those that the second names.
+  const bounding = boundingPoints(numbered(pointsOf(job, verification, wires, match, [])))
+  return numbered(pointsOf(job, verification, wires, match, bounding))
+}
+
+/** The points that bound a draw. */
+export const boundingPoints = (points: readonly OpenPoint[]): BoundingPoints =>
+  points
+    .filter(({ says }) => says.kind === 'finding' && says.finding.verdict === 'provided')
+    .map(each => each.number)
+
+function pointsOf(
+  job: Job,
+  verification: Verification,
+  wires: readonly SheetWire[],
+  match: BoxMatch | undefined,
+  bounding: BoundingPoints,
+): readonly Point[] {
   const { findings, assumptions } = verification
   const isAssumed = (id: string) => assumptions.some(each => each.load === id)
-  const points = [
+  return [
     ...fromFindings(findings),
-    ...assumed(verification),
+    ...assumed(job, verification, bounding),
     ...questions(match, isAssumed),
     ...gathered(job, findings, wires),
   ]
-  return points
+}
+
+const numbered = (points: readonly Point[]): readonly OpenPoint[] =>
+  points
     .map((point, index) => ({ point, index }))
     .sort((a, b) => RANK[a.point.severity] - RANK[b.point.severity] || a.index - b.index)
     .map(({ point }, index) => ({ number: index + 1, ...point }))
-}

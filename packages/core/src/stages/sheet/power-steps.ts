@@ -3,6 +3,7 @@ import { isPowered } from '../../domain/load/load.ts'
 import { allowedAmps } from '../../domain/wiring/states.ts'
 import type { Expected, RunningMode } from '../verify/artifact.ts'
 import type { Reading, SheetStep } from './artifact.ts'
+import { boundText, circuitLabel } from './bounds.ts'
 import { isHeater, isWaiting } from './fit-steps.ts'
 import { emptyOutputReadings, feedReadings, placeFor } from './live-checks.ts'
 import type { SheetText } from './messages.ts'
@@ -85,14 +86,17 @@ function loadText({ job, plan, wires }: Site, load: Load): SheetText {
   })
 }
 
-function ampsReading({ job }: Site, { label: load, command, amps, draw }: Expected): Reading {
+function ampsReading(
+  { job, bounding }: Site,
+  { label: load, command, amps, draw }: Expected,
+): Reading {
   return {
     what:
       command === undefined
         ? text('read.amps-always', { load })
         : text('read.amps', { load, command: commandLabel(job.box, command) }),
     expected: draw.assumed
-      ? text('expect.amps-not-known', { amps: draw.to })
+      ? text('expect.amps-not-known', { most: boundText(draw.to, bounding) })
       : text('expect.amps', { amps: amps.nominal, low: amps.low, high: amps.high }),
     unit: 'A',
   }
@@ -125,8 +129,11 @@ export function loadsStep(site: Site): SheetStep {
     actions: [
       text('loads.air'),
       ...tried.map(load => loadText(site, load)),
-      ...verification.assumptions.map(({ label: load, atMost: amps, kind }) =>
-        text(kind === 'unknown' ? 'loads.unknown' : 'loads.range', { load, amps }),
+      ...verification.assumptions.map(each =>
+        text(each.kind === 'unknown' ? 'loads.unknown' : 'loads.range', {
+          load: circuitLabel(job, verification, each),
+          most: boundText(each.atMost, site.bounding),
+        }),
       ),
       ...(worst && worst.commands.length > 1
         ? [text('loads.worst', { commands: labels(site, worst.commands) })]

@@ -3,6 +3,7 @@ import type { Job } from '../../domain/job.ts'
 import type { WiringPlan } from '../plan/artifact.ts'
 import type { Verification } from '../verify/artifact.ts'
 import type { SheetSetting, SheetStrap, SheetWire } from './artifact.ts'
+import type { BoundingPoints } from './bounds.ts'
 
 /** Everything that the steps are laid out from. */
 export interface Site {
@@ -14,6 +15,7 @@ export interface Site {
   readonly wires: readonly SheetWire[]
   readonly settings: readonly SheetSetting[]
   readonly straps: readonly SheetStrap[]
+  readonly bounding: BoundingPoints
 }
 
 export const numbersOf = (wires: readonly SheetWire[]): readonly number[] =>

@@ -205,6 +205,18 @@ describe('what is open stands on top', () => {
     expect(sheet.open.map(each => each.number)).toEqual(sheet.open.map((_, index) => index + 1))
   })
 
+  test('an assumed draw names the points whose bound lies lower', () => {
+    const burnt = sheetOf('burnt-plate-240', 'rowan-2')
+    const bounding = burnt.open
+      .filter(each => each.says.kind === 'finding' && each.says.finding.verdict === 'provided')
+      .map(each => `!${each.number}`)
+    expect(bounding.length).toBeGreaterThan(0)
+    const bounds = sentences(burnt).filter(each => each.message === 'bound.lower')
+    expect(bounds.length).toBeGreaterThan(4)
+    for (const each of bounds) expect(each.params['points']).toEqual(bounding)
+    expect(sentences(burnt).some(each => each.message === 'bound.amps')).toBe(false)
+  })
+
   test('an unknown draw is never a number in the meter table', () => {
     const said = sheet.open.map(each => (each.says.kind === 'text' ? each.says.text.message : ''))
     expect(said).toContain('open.assumed-unknown')
