@@ -25,24 +25,22 @@ export interface Measured {
   readonly name: string
 }
 
-/** Every demo tub that has a plan, on the box of its best plan, for both judges. */
-export function demoMeasured(): readonly Measured[] {
+/** Every demo tub with a plan, for both judges: on the box of its best plan, or on every box that serves. */
+export function demoMeasured(boxes: 'best' | 'every' = 'best'): readonly Measured[] {
   return demoIds('tubs').flatMap(id => {
-    const [best] = planRefit(demoTub(id), demoBoxes(), demoDevices).plans
-    if (!best) return []
-    const { landing, box } = best.plan
-    const files = {
-      survey: demoText('tubs', id),
-      box: demoText('boxes', box),
-      devices: demoIds('devices').map(each => demoText('devices', each)),
-    }
-    return [
-      {
+    const { plans } = planRefit(demoTub(id), demoBoxes(), demoDevices)
+    return plans.slice(0, boxes === 'best' ? 1 : undefined).map(({ plan: { landing, box } }) => {
+      const files = {
+        survey: demoText('tubs', id),
+        box: demoText('boxes', box),
+        devices: demoIds('devices').map(each => demoText('devices', each)),
+      }
+      return {
         job: demoJob(id, box),
         oracle: readJob(files, wireLanding(landing)),
         name: `${id} on ${box}`,
-      },
-    ]
+      }
+    })
   })
 }
 
