@@ -13,7 +13,12 @@ export interface Tub {
   readonly region: Region
   readonly supply: Supply
   readonly loads: readonly Load[]
+  /** The hole that the old keypad leaves. */
+  readonly keypadHole?: Hole | undefined
 }
+
+/** Width and height of an opening [m]. */
+export type Hole = NonNullable<ControlBox['keypadHole']>
 
 /** One tub with one control box: everything that a landing can join. */
 export interface Job {

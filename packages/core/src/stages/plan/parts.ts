@@ -30,6 +30,15 @@ function crimped(job: Job, landing: Landing): readonly PlannedPart[] {
   }))
 }
 
+/** A plate to cover what the old keypad's hole leaves open around the new keypad. */
+function blankingPlate({ tub, box }: Job): readonly PlannedPart[] {
+  const [hole, keypad] = [tub.keypadHole, box.keypadHole]
+  if (!hole || !keypad) return []
+  if (hole.width.si <= keypad.width.si && hole.height.si <= keypad.height.si) return []
+  const params = { width: hole.width.si, height: hole.height.si }
+  return [{ message: 'blanking-plate', subjects: ['keypad'], params }]
+}
+
 /** What has to be made or bought besides the box. */
 export function partsOf(job: Job, landing: Landing): readonly PlannedPart[] {
   const adapters = Object.entries(landing.adapters).map(([load, label]): PlannedPart => {
@@ -41,5 +50,5 @@ export function partsOf(job: Job, landing: Landing): readonly PlannedPart[] {
     capped.length > 0
       ? [{ message: 'caps', subjects: capped, params: { count: capped.length } }]
       : []
-  return [...adapters, ...crimped(job, landing), ...caps]
+  return [...adapters, ...crimped(job, landing), ...blankingPlate(job), ...caps]
 }

@@ -12,7 +12,6 @@ import { startSimulator } from '../support/simulator.ts'
 
 const OF_SOURCE = 1e-9
 const FIRM_OHMS = 10_000
-const COUNT_MAX = 200
 
 /** A part that by itself holds one end where the other is, against megohms. */
 function isFirm(element: Element): boolean {
@@ -45,9 +44,8 @@ function isFirmlyHeld(network: Network): boolean {
 test(`a general simulator agrees within 1e-9 of the source where all is firmly held`, async () => {
   const simulator = await startSimulator()
   const held = [...TIED_SHAPES, ...RANDOM_SHAPES].map(randomNetwork).filter(isFirmlyHeld)
-  const chosen = held.slice(0, COUNT_MAX)
   let worst = 0
-  for (const network of chosen) {
+  for (const network of held) {
     const compiled = compileNetwork(network)
     assert(compiled.ok)
     const solution = solveNetwork(compiled.value)
@@ -57,8 +55,8 @@ test(`a general simulator agrees within 1e-9 of the source where all is firmly h
       worst = Math.max(worst, magnitude(subtract(volts, solution.volts(node))))
   }
   console.log(
-    `${chosen.length} of ${held.length} firmly held networks; worst difference ${worst} V`,
+    `${held.length} firmly held networks; worst difference ${worst} V`,
   )
-  assert.isAtLeast(chosen.length, 100)
+  assert.isAtLeast(held.length, 500)
   assert.isAtMost(worst, OF_SOURCE * 120)
 }, 60_000)
