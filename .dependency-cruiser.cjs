@@ -1,16 +1,9 @@
 // Imports go only left in: base < engines < domain < stages < formats, documents < apps.
+const { readFileSync } = require('node:fs')
+
 const core = 'packages/core/src/'
-const STAGES = [
-  'survey',
-  'match',
-  'plan',
-  'verify',
-  'tune',
-  'sheet',
-  'commission',
-  'diagnose',
-  'handover',
-]
+const pipeline = readFileSync(`${__dirname}/${core}stages/pipeline.ts`, 'utf8')
+const STAGES = /STAGES = \[([^\]]*)\]/u.exec(pipeline)[1].match(/[a-z]+/gu)
 
 const onlyLeft = [
   ['base', `^${core}(?!base/)`],

@@ -1,11 +1,13 @@
 import { complex } from '../../base/complex.ts'
 import type { Network, NodeId } from '../../engines/circuit/network.ts'
+import { pairsOf } from '../../engines/circuit/network.ts'
 import { resistanceBetween } from '../../engines/circuit/resistance-between.ts'
 import type { SensorInput } from '../box/control-box.ts'
 import { BOX, findTerminal } from '../job.ts'
 import type { CurveName, Probe } from '../load/load.ts'
 import { CURVES } from '../load/load.ts'
 import type { Plant } from './plant.ts'
+import { reachedFrom } from './reach.ts'
 import { boardNode, circuitElement, leadNode } from './wire.ts'
 
 const KELVIN_AT_25C = 298.15
@@ -48,24 +50,9 @@ function outside(plant: Plant, celsius: number): Network['elements'] {
   })
 }
 
-function reaches(elements: Network['elements'], a: NodeId, b: NodeId): boolean {
-  const reached = new Set([a])
-  for (let grew = true; grew; ) {
-    grew = false
-    for (const element of elements) {
-      if (element.kind !== 'impedance') continue
-      const [p, q] = element.between
-      if (reached.has(p) === reached.has(q)) continue
-      reached.add(p).add(q)
-      grew = true
-    }
-  }
-  return reached.has(b)
-}
-
 /** Ohms between two nodes through these elements, or undefined where nothing joins them. */
 function ohmsBetween(elements: Network['elements'], a: NodeId, b: NodeId): number | undefined {
-  if (!reaches(elements, a, b)) return undefined
+  if (!reachedFrom(a, elements.flatMap(pairsOf)).has(b)) return undefined
   const result = resistanceBetween({ hertz: 60, reference: b, elements }, a, b)
   return result.ok ? result.value : undefined
 }

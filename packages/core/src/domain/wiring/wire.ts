@@ -1,6 +1,7 @@
 import type { Complex } from '../../base/complex.ts'
 import { complex } from '../../base/complex.ts'
 import type { Element, Network, NodeId, Pair } from '../../engines/circuit/network.ts'
+import { pairsOf } from '../../engines/circuit/network.ts'
 import type { Board, Jumper, Part } from '../board/board.ts'
 import { conductorResistance } from '../conductor.ts'
 import type { End, Job } from '../job.ts'
@@ -9,6 +10,7 @@ import type { Landing } from '../landing/landing.ts'
 import { CURVES, isPowered } from '../load/load.ts'
 import { drawOf, impedanceOf } from './draw.ts'
 import { FIGURES, LEG_VOLTS } from './figures.ts'
+import { reachedFrom } from './reach.ts'
 
 /** The node of the source's star point: every potential is counted from it. */
 export const REFERENCE = 'earth'
@@ -282,31 +284,7 @@ function loadElements(job: Job, landing: Landing, shares: Shares): readonly Elem
   })
 }
 
-const nodesOf = (element: Element): readonly NodeId[] =>
-  element.kind === 'transformer' ? [...element.primary, ...element.secondary] : element.between
-
-/** Nodes joined to the reference by elements; the windings of a transformer join nothing. */
-function reachedFrom(reference: NodeId, elements: readonly Element[]): ReadonlySet<NodeId> {
-  const neighbours = new Map<NodeId, NodeId[]>()
-  const join = (a: NodeId, b: NodeId) => {
-    neighbours.set(a, [...(neighbours.get(a) ?? []), b])
-    neighbours.set(b, [...(neighbours.get(b) ?? []), a])
-  }
-  for (const element of elements)
-    if (element.kind === 'transformer') {
-      join(element.primary[0], element.primary[1])
-      join(element.secondary[0], element.secondary[1])
-    } else join(element.between[0], element.between[1])
-  const reached = new Set([reference])
-  const queue = [reference]
-  for (let node = queue.pop(); node !== undefined; node = queue.pop())
-    for (const next of neighbours.get(node) ?? [])
-      if (!reached.has(next)) {
-        reached.add(next)
-        queue.push(next)
-      }
-  return reached
-}
+const nodesOf = (element: Element): readonly NodeId[] => pairsOf(element).flat()
 
 const isLive = (element: Element, reached: ReadonlySet<NodeId>): boolean =>
   nodesOf(element).every(node => reached.has(node))
@@ -328,7 +306,8 @@ export function wire(job: Job, landing: Landing, options: WireOptions = {}): Wir
     ...loadElements(job, landing, options.shares ?? GREATEST),
     ...touched,
   ]
-  const reached = reachedFrom(REFERENCE, elements)
+  // The windings of a transformer join nothing: each is a pair of its own.
+  const reached = reachedFrom(REFERENCE, elements.flatMap(pairsOf))
   const dead = new Set(elements.flatMap(nodesOf).filter(node => !reached.has(node)))
   return {
     network: {

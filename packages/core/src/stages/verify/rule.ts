@@ -3,7 +3,7 @@ import type { Feed, Profile } from '../../domain/box/control-box.ts'
 import type { Job } from '../../domain/job.ts'
 import type { Landing } from '../../domain/landing/landing.ts'
 import type { Observation } from '../../domain/wiring/observe.ts'
-import type { Plant, Solved } from '../../domain/wiring/plant.ts'
+import type { Plant, PlantCircuit, Solved } from '../../domain/wiring/plant.ts'
 import type { State } from '../../domain/wiring/states.ts'
 
 /** Everything a rule may look at: one landing, solved in every state. */
@@ -48,6 +48,10 @@ export const COMMON_PRACTICE = 'common practice, no source'
 /** The states in which something can be found: not cleared by a certain trip. */
 export const standing = (evidence: Evidence): readonly Observation[] =>
   evidence.running.filter(each => !each.trip)
+
+/** Volts across a circuit as a share of its plate, in the strap position of the landing. */
+export const plateShare = ({ a, b, draw }: PlantCircuit, at: Observation): number =>
+  at.solved.across(a, b) / draw.volts
 
 export const commandsOf = (state: State): readonly string[] => [...state.commands].sort()
 

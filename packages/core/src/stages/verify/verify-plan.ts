@@ -11,8 +11,7 @@ import type { Shares } from '../../domain/wiring/wire.ts'
 import type { Assumption, Expected, RunningMode, Verification, VerifyFailure } from './artifact.ts'
 import { gather } from './gather.ts'
 import type { Evidence } from './rule.ts'
-import { commandsOf, standing } from './rule.ts'
-import { share } from './rules/heater-water.ts'
+import { commandsOf, plateShare, standing } from './rule.ts'
 import { liveWhenOffLoads } from './rules/live-when-off.ts'
 import { commandFor } from './rules/load-served.ts'
 import { legDraw } from './rules/total-draw.ts'
@@ -121,7 +120,7 @@ function expectedOf(evidence: Evidence): readonly Expected[] {
   return evidence.plant.circuits.map(each => {
     const running = standing(evidence)
       .filter(at => at.state.kind === 'mode')
-      .map(at => share(each, at) * each.draw.volts)
+      .map(at => plateShare(each, at) * each.draw.volts)
     const nominal = Math.max(0, ...running)
     const ratio = nominal / each.draw.volts
     // Between constant impedance and constant power: the band covers both.

@@ -3,19 +3,16 @@ import { LIMITS } from '../../../domain/wiring/limits.ts'
 import type { Observation } from '../../../domain/wiring/observe.ts'
 import type { PlantCircuit } from '../../../domain/wiring/plant.ts'
 import type { Evidence, Rule } from '../rule.ts'
-import { COMMON_PRACTICE, commandsOf, standing } from '../rule.ts'
-
-export const share = ({ a, b, draw }: PlantCircuit, at: Observation): number =>
-  at.solved.across(a, b) / draw.volts
+import { COMMON_PRACTICE, commandsOf, plateShare, standing } from '../rule.ts'
 
 export const isHeating = (circuit: PlantCircuit, at: Observation): boolean =>
-  circuit.load.kind === 'heater' && share(circuit, at) >= LIMITS.energised
+  circuit.load.kind === 'heater' && plateShare(circuit, at) >= LIMITS.energised
 
 /** Whether some circuit that pushes water through the heater really runs. */
 export const hasMovingWater = ({ plant }: Evidence, at: Observation): boolean =>
   plant.circuits.some(each => {
     if (!each.movesWater) return false
-    const volts = share(each, at)
+    const volts = plateShare(each, at)
     return atLeast(volts, LIMITS.leastMotor) && atMost(volts, LIMITS.most)
   })
 

@@ -4,8 +4,7 @@ import { placeOf } from '../../../domain/job.ts'
 import { LIMITS } from '../../../domain/wiring/limits.ts'
 import type { PlantCircuit } from '../../../domain/wiring/plant.ts'
 import type { Evidence, Rule } from '../rule.ts'
-import { COMMON_PRACTICE, commandsOf, standing } from '../rule.ts'
-import { share } from './heater-water.ts'
+import { COMMON_PRACTICE, commandsOf, plateShare, standing } from '../rule.ts'
 
 /** The command that the circuit's place gives its hot lead; undefined where it is always on. */
 export function commandFor({ job, landing }: Evidence, each: PlantCircuit): string | undefined {
@@ -45,7 +44,7 @@ const isOneLeg = ({ job }: Evidence): boolean => job.tub.supply.system === 'sing
 
 function judge(evidence: Evidence, circuit: PlantCircuit): readonly Finding[] {
   const states = standing(evidence)
-  const shares = states.map(at => share(circuit, at))
+  const shares = states.map(at => plateShare(circuit, at))
   const best = Math.max(0, ...shares)
   if (best < LIMITS.energised) return [finding('load-dead', circuit)]
   if (!atLeast(best, LIMITS.weak)) {

@@ -4,10 +4,7 @@ import { LIMITS } from '../../../domain/wiring/limits.ts'
 import type { Observation } from '../../../domain/wiring/observe.ts'
 import type { PlantCircuit } from '../../../domain/wiring/plant.ts'
 import type { Evidence, Rule } from '../rule.ts'
-import { COMMON_PRACTICE, commandsOf, standing, worst } from '../rule.ts'
-
-const share = (circuit: PlantCircuit, at: Observation): number =>
-  at.solved.across(circuit.a, circuit.b) / circuit.draw.volts
+import { COMMON_PRACTICE, commandsOf, plateShare, standing, worst } from '../rule.ts'
 
 function finding(
   message: 'load-over-volts' | 'motor-starved',
@@ -24,9 +21,9 @@ function finding(
     subjects: [circuit.load.id],
     params: {
       load: circuit.load.label,
-      volts: share(circuit, at) * plate * factor,
+      volts: plateShare(circuit, at) * plate * factor,
       plate,
-      share: share(circuit, at) * factor,
+      share: plateShare(circuit, at) * factor,
     },
     on: commandsOf(at.state),
   }
@@ -34,7 +31,7 @@ function finding(
 
 function tooMuch({ plant, band, ...evidence }: Evidence): readonly Finding[] {
   const states = standing({ plant, band, ...evidence })
-  return worst(states, plant.circuits, share)
+  return worst(states, plant.circuits, plateShare)
     .filter(({ value }) => !atMost(value * band.high, LIMITS.most))
     .map(({ thing, at }) => finding('load-over-volts', thing, at, band.high))
 }
@@ -43,7 +40,7 @@ function tooLittle({ plant, band, ...evidence }: Evidence): readonly Finding[] {
   const states = standing({ plant, band, ...evidence })
   const motors = plant.circuits.filter(each => each.isMotor)
   const starved = (circuit: PlantCircuit, at: Observation) => {
-    const value = share(circuit, at)
+    const value = plateShare(circuit, at)
     return value >= LIMITS.energised ? -value : undefined
   }
   return worst(states, motors, starved)

@@ -3,7 +3,7 @@ import { LIMITS } from '../../../domain/wiring/limits.ts'
 import type { Observation } from '../../../domain/wiring/observe.ts'
 import type { PlantCircuit } from '../../../domain/wiring/plant.ts'
 import type { Evidence, Rule } from '../rule.ts'
-import { COMMON_PRACTICE, standing } from '../rule.ts'
+import { COMMON_PRACTICE, plateShare, standing } from '../rule.ts'
 
 const finding = (message: string, { load, name }: PlantCircuit): Finding => ({
   rule: offMeansOff.id,
@@ -15,9 +15,6 @@ const finding = (message: string, { load, name }: PlantCircuit): Finding => ({
   on: [],
 })
 
-const share = ({ a, b, draw }: PlantCircuit, at: Observation): number =>
-  at.solved.across(a, b) / draw.volts
-
 /** A keypad is always on, by its nature. */
 const isSwitched = ({ load }: PlantCircuit): boolean => load.kind !== 'keypad'
 
@@ -25,11 +22,13 @@ function hangsOnLine(evidence: Evidence, circuit: PlantCircuit): boolean {
   const { allOff, legVolts } = evidence
   const half = 0.5 * legVolts
   const live = (node: string) => allOff.solved.potential(node) >= half
-  if (!(live(circuit.a) && live(circuit.b)) || share(circuit, allOff) >= LIMITS.energised)
+  if (!(live(circuit.a) && live(circuit.b)) || plateShare(circuit, allOff) >= LIMITS.energised)
     return false
   const nearNeutral = (at: Observation) =>
     Math.min(at.solved.potential(circuit.a), at.solved.potential(circuit.b)) < 0.1 * legVolts
-  return standing(evidence).some(at => share(circuit, at) >= LIMITS.energised && nearNeutral(at))
+  return standing(evidence).some(
+    at => plateShare(circuit, at) >= LIMITS.energised && nearNeutral(at),
+  )
 }
 
 /**
@@ -47,7 +46,7 @@ export const offMeansOff: Rule = {
     const circuits = evidence.plant.circuits.filter(isSwitched)
     return [
       ...circuits
-        .filter(each => share(each, evidence.allOff) >= LIMITS.onWhenOff)
+        .filter(each => plateShare(each, evidence.allOff) >= LIMITS.onWhenOff)
         .map(each => finding('on-when-off', each)),
       ...circuits
         .filter(each => hangsOnLine(evidence, each))

@@ -1,7 +1,6 @@
 import { LIMITS } from '../../../domain/wiring/limits.ts'
 import type { Rule } from '../rule.ts'
-import { COMMON_PRACTICE, commandsOf, standing } from '../rule.ts'
-import { share } from './heater-water.ts'
+import { COMMON_PRACTICE, commandsOf, plateShare, standing } from '../rule.ts'
 
 /** Never two speeds of one motor together, nor the supply across low and high. */
 export const oneSpeed: Rule = {
@@ -13,7 +12,7 @@ export const oneSpeed: Rule = {
       const windings = evidence.plant.circuits.filter(each => each.isMotor && each.load === load)
       if (windings.length < 2) return []
       const both = standing(evidence).find(
-        at => windings.filter(each => share(each, at) >= LIMITS.energised).length > 1,
+        at => windings.filter(each => plateShare(each, at) >= LIMITS.energised).length > 1,
       )
       if (!both) return []
       return [

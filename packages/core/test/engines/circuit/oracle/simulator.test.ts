@@ -54,9 +54,7 @@ test(`a general simulator agrees within 1e-9 of the source where all is firmly h
     for (const [node, volts] of theirs)
       worst = Math.max(worst, magnitude(subtract(volts, solution.volts(node))))
   }
-  console.log(
-    `${held.length} firmly held networks; worst difference ${worst} V`,
-  )
+  console.log(`${held.length} firmly held networks; worst difference ${worst} V`)
   assert.isAtLeast(held.length, 500)
   assert.isAtMost(worst, OF_SOURCE * 120)
 }, 60_000)
