@@ -7,5 +7,7 @@ export default defineConfig({
     testTimeout: 120_000,
     hookTimeout: 120_000,
     maxWorkers: 2,
+    // Modules hold no state, so files may share them: saves half of the time that goes into loading.
+    isolate: false,
   },
 })

@@ -17,6 +17,6 @@ export const WORDS: SheetWords = {
   colours: COLOUR_EN,
   lines: LINE_EN,
   severities: SEVERITY_EN,
-  findingText: tellFinding,
+  findingText: finding => tellFinding(finding),
   questionText: tellMatch,
 }

@@ -16,11 +16,21 @@ function sentence(
   return say(template, params)
 }
 
-/** One finding in English, with the commands that were on where it is worst. */
-export function tellFinding({ message, params, verdict, on }: Finding): string {
+/**
+ * One finding in English, with what was on where it is worst.
+ *
+ * @param nameOf - what a person calls a command of the box
+ */
+export function tellFinding(
+  { message, params, verdict, on }: Finding,
+  nameOf: (command: string) => string = command => command,
+): string {
   const plain = sentence(VERIFY_EN, message, params)
   const when = on
-    ? say(on.length > 0 ? WHEN_ON_EN : NOTHING_ON_EN, { sentence: plain, on: on.join(', ') })
+    ? say(on.length > 0 ? WHEN_ON_EN : NOTHING_ON_EN, {
+        sentence: plain,
+        on: on.map(nameOf).join(', '),
+      })
     : plain
   return verdict === 'provided' && params['assumed'] !== undefined
     ? say(PROVIDED_EN, { sentence: when, assumed: params['assumed'] })

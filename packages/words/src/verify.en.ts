@@ -71,6 +71,6 @@ export const VERIFY_EN = {
 
 export type VerifyMessage = keyof typeof VERIFY_EN
 
-export const PROVIDED_EN = '{sentence} This holds off only provided {assumed}.'
+export const PROVIDED_EN = '{sentence} Not so as long as {assumed}.'
 export const WHEN_ON_EN = '{sentence} Worst with: {on}.'
 export const NOTHING_ON_EN = '{sentence} With everything off.'
