@@ -1,9 +1,9 @@
 import { existsSync, readdirSync } from 'node:fs'
 import { createRequire } from 'node:module'
-import { dirname, join, resolve } from 'node:path'
+import { dirname, join } from 'node:path'
 import type { ControlBox, Job, Landing, SupplyDevice, Survey } from '@tubwright/core'
-import { checkLanding, jobOf } from '@tubwright/core'
-import type { LocatedDiagnostic, Read } from '@tubwright/formats'
+import { jobOf } from '@tubwright/core'
+import type { Read } from '@tubwright/formats'
 import {
   nearest,
   readControlBox,
@@ -40,40 +40,60 @@ const orRefuse = <Value>(read: Read<Value>, what: string): Value => {
   throw new BadInput(`${what} cannot be used`, read.diagnostics)
 }
 
-function readAll<Value>(
+/** Everything in a folder, by its id; one id in two files is refused. */
+function readAll<Value extends { readonly id: string }>(
   folder: string,
   read: (file: string, text: string) => Read<Value>,
-): readonly Value[] {
-  const results = yamlFiles(folder).map(file => read(file, readText(file)))
-  const diagnostics: readonly LocatedDiagnostic[] = results.flatMap(each => each.diagnostics)
+): ReadonlyMap<string, Value> {
+  const results = yamlFiles(folder).map(file => ({ file, ...read(file, readText(file)) }))
+  const diagnostics = results.flatMap(each => each.diagnostics)
   if (diagnostics.length > 0) throw new BadInput(`${folder} cannot be used`, diagnostics)
-  return results.flatMap(each => (each.value === undefined ? [] : [each.value]))
+  const found = new Map<string, Value>()
+  for (const { file, value } of results) {
+    if (!value) continue
+    if (found.has(value.id))
+      throw new BadInput(`${file}: its id is "${value.id}", as in another file of ${folder}.`)
+    found.set(value.id, value)
+  }
+  return found
 }
 
-/** Reads a catalogue folder: `devices`, `boxes` and, if there are any, `tubs`. */
+/** Reads a catalogue folder: `devices`, `tubs` if there are any, and `boxes` once one is asked for. */
 export function readShelf(folder: string): Shelf {
+  if (!existsSync(folder)) throw new BadInput(`${folder}: there is no such folder.`)
   if (!existsSync(join(folder, 'boxes')))
     throw new BadInput(`${folder}: a catalogue has a folder "boxes"; this has none.`)
   const devices = readAll(join(folder, 'devices'), readSupplyDevice)
-  const own = new Map(devices.map(each => [each.id, each] as const))
-  const boxes = readAll(join(folder, 'boxes'), readControlBox)
   const tubs = yamlFiles(join(folder, 'tubs')).map(
     file => /([^/\\]+)\.ya?ml$/u.exec(file)?.[1] ?? '',
   )
-  return { folder, devices: own, boxes, tubs }
+  let boxes: readonly ControlBox[] | undefined
+  return {
+    folder,
+    devices,
+    tubs,
+    get boxes() {
+      boxes ??= [...readAll(join(folder, 'boxes'), readControlBox).values()]
+      return boxes
+    },
+  }
+}
+
+/** What is said of a name that is neither in the catalogue nor a file. */
+function noSuch(what: string, name: string, known: readonly string[]): BadInput {
+  const stem = /([^/\\]*?)(?:\.ya?ml)?$/u.exec(name)?.[1] ?? name
+  const near = nearest(stem, known)
+  const hint = near === undefined ? '' : ` Did you mean the ${what} "${near}"?`
+  const isPath = /[/\\]|\.ya?ml$/u.test(name)
+  const list = isPath ? '' : ` It may be a file, or one of the catalogue: ${known.join(', ')}.`
+  return new BadInput(`${name}: there is no such ${isPath ? 'file' : what}.${list}${hint}`)
 }
 
 /** A survey by its path, or a tub of the catalogue by its id. */
 export function findSurvey(shelf: Shelf, name: string): Survey {
   const inShelf = shelf.tubs.includes(name) ? join(shelf.folder, 'tubs', `${name}.yaml`) : undefined
   const path = inShelf ?? name
-  if (!existsSync(path)) {
-    const near = nearest(name, shelf.tubs)
-    const hint = near === undefined ? '' : ` Did you mean "${near}"?`
-    throw new BadInput(
-      `${name}: there is no such file, and no such tub in the catalogue (${shelf.tubs.join(', ')}).${hint}`,
-    )
-  }
+  if (!existsSync(path)) throw noSuch('tub', name, shelf.tubs)
   return orRefuse(readSurvey(path, readText(path), shelf.devices), path)
 }
 
@@ -81,37 +101,21 @@ export function findSurvey(shelf: Shelf, name: string): Survey {
 export function findBox(shelf: Shelf, name: string): ControlBox {
   const box = shelf.boxes.find(each => each.id === name)
   if (box) return box
-  if (existsSync(resolve(name))) return orRefuse(readControlBox(name, readText(name)), name)
-  const ids = shelf.boxes.map(each => each.id)
-  const near = nearest(name, ids)
-  const hint = near === undefined ? '' : ` Did you mean "${near}"?`
-  throw new BadInput(`${name}: there is no such box (${ids.join(', ')}).${hint}`)
+  if (existsSync(name)) return orRefuse(readControlBox(name, readText(name)), name)
+  throw noSuch(
+    'box',
+    name,
+    shelf.boxes.map(each => each.id),
+  )
 }
 
 export const jobFor = (shelf: Shelf, survey: Survey, box: ControlBox): Job =>
   jobOf(survey, box, shelf.devices)
 
-/** A landing file, checked against the job it is judged with. */
-export function findLanding(job: Job, path: string): Landing {
-  const text = readText(path)
-  const landing = orRefuse(readLanding(path, text), path)
-  const diagnostics = checkLanding(job, landing)
-  if (diagnostics.length > 0)
-    throw new BadInput(
-      `${path} cannot be used`,
-      diagnostics.map(each => ({ ...each, ...lineOf(text, each.path), file: path })),
-    )
-  return landing
-}
+/** The box a landing file names, before the landing can be checked against its job. */
+export const boxNamedBy = (path: string): string =>
+  orRefuse(readLanding(path, readText(path)), path).box
 
-/** The line where the last key of a path stands; the first line where it does not. */
-function lineOf(
-  text: string,
-  path: readonly (string | number)[],
-): { line: number; column: number } {
-  const key = String(path.at(-1) ?? '')
-  const lines = text.split('\n')
-  const at = lines.findIndex(each => each.trimStart().replaceAll('"', '').startsWith(`${key}:`))
-  const column = at < 0 ? 1 : (lines[at]?.search(/\S/u) ?? 0) + 1
-  return { line: Math.max(0, at) + 1, column }
-}
+/** A landing file, checked against the job it is judged with. */
+export const findLanding = (job: Job, path: string): Landing =>
+  orRefuse(readLanding(path, readText(path), job), path)

@@ -1,35 +1,67 @@
 import { randomUUID } from 'node:crypto'
 import {
   closeSync,
+  existsSync,
   fsyncSync,
   openSync,
-  readFileSync,
+  readSync,
+  realpathSync,
   renameSync,
   rmSync,
   statSync,
-  writeSync,
+  writeFileSync,
 } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { TEXT_MAX } from '@tubwright/formats'
 import { BadInput } from './exits.ts'
 
 const BYTES_MAX = 4 * TEXT_MAX
+const CHUNK = 65_536 // [bytes]
+
+const WHY: Readonly<Record<string, string>> = {
+  ENOENT: 'there is no such file',
+  ENOTDIR: 'a file stands where its path wants a folder',
+  EACCES: 'it may not be read or written',
+  EPERM: 'it may not be read or written',
+  EROFS: 'it may only be read',
+  EISDIR: 'it is a folder',
+  ENOSPC: 'the disk is full',
+  ENAMETOOLONG: 'its name is too long',
+}
 
 const why = (error: unknown): string => {
-  const code = (error as NodeJS.ErrnoException).code
-  if (code === 'ENOENT') return 'there is no such file'
-  if (code === 'EACCES' || code === 'EPERM') return 'it may not be read or written'
-  if (code === 'EISDIR') return 'it is a folder'
-  return error instanceof Error ? error.message : String(error)
+  const known = WHY[(error as NodeJS.ErrnoException).code ?? '']
+  return known ?? (error instanceof Error ? error.message : String(error))
+}
+
+const tooLarge = (path: string, size: string): BadInput =>
+  new BadInput(`${path}: it has ${size} bytes; at most ${BYTES_MAX} are read.`)
+
+/** What a file holds, up to a limit: its size alone does not tell, for a pipe has none. */
+function readBytes(path: string): Uint8Array {
+  const { size } = statSync(path)
+  if (size > BYTES_MAX) throw tooLarge(path, String(size))
+  const file = openSync(path, 'r')
+  try {
+    const chunks: Uint8Array[] = []
+    let total = 0
+    for (;;) {
+      const chunk = new Uint8Array(CHUNK)
+      const count = readSync(file, chunk)
+      if (count === 0) return Buffer.concat(chunks)
+      total += count
+      if (total > BYTES_MAX) throw tooLarge(path, `more than ${BYTES_MAX}`)
+      chunks.push(chunk.subarray(0, count))
+    }
+  } finally {
+    closeSync(file)
+  }
 }
 
 /** Reads a text file; one too large to be a description is refused unread. */
 export function readText(path: string): string {
   try {
-    const { size } = statSync(path)
-    if (size > BYTES_MAX)
-      throw new BadInput(`${path}: ${size} bytes; at most ${BYTES_MAX} are read.`)
-    return new TextDecoder('utf-8', { fatal: true }).decode(readFileSync(path))
+    return new TextDecoder('utf-8', { fatal: true }).decode(readBytes(path))
   } catch (error) {
     if (error instanceof BadInput) throw error
     if (error instanceof TypeError) throw new BadInput(`${path}: it is no UTF-8 text.`)
@@ -37,13 +69,12 @@ export function readText(path: string): string {
   }
 }
 
-/** Writes a file whole or not at all: beside its place first, on the disk, then renamed. */
-export function writeWhole(path: string, text: string): void {
+function writeBeside(path: string, mode: number, text: string): void {
   const beside = join(dirname(path), `.${randomUUID()}.part`)
   try {
-    const file = openSync(beside, 'wx')
+    const file = openSync(beside, 'wx', mode)
     try {
-      writeSync(file, text)
+      writeFileSync(file, text)
       fsyncSync(file)
     } finally {
       closeSync(file)
@@ -51,6 +82,25 @@ export function writeWhole(path: string, text: string): void {
     renameSync(beside, path)
   } catch (error) {
     rmSync(beside, { force: true })
-    throw new BadInput(`${path} was not written: ${why(error)}.`)
+    throw error
+  }
+}
+
+/**
+ * Writes a file whole or not at all: beside its place first, on the disk, then renamed.
+ *
+ * A link is followed, and keeps being one; a device or a pipe is written straight into.
+ */
+export function writeWhole(path: string, text: string): void {
+  const refuse = (reason: string) => new BadInput(`${path} was not written: ${reason}.`)
+  try {
+    const found = statSync(path, { throwIfNoEntry: false })
+    if (found?.isDirectory()) throw refuse('it is a folder; name a file in it')
+    if (!found && !existsSync(dirname(path))) throw refuse(`there is no folder ${dirname(path)}`)
+    if (!found) writeBeside(path, 0o666, text)
+    else if (found.isFile()) writeBeside(realpathSync(path), found.mode & 0o777, text)
+    else writeFileSync(path, text)
+  } catch (error) {
+    throw error instanceof BadInput ? error : refuse(why(error))
   }
 }

@@ -10,15 +10,18 @@ const UNPRINTABLE = /[\p{Cc}\p{Cs}\u2028\u2029\u200e\u200f\u202a-\u202e\u2066-\u
 /** Where a text may have several lines. */
 const MANY_LINES = 'note'
 
+const STANDARD = 'tag:yaml.org,2002:'
 const TAGS: readonly (string | undefined)[] = [
   undefined,
-  ...['str', 'int', 'float', 'bool', 'null', 'map', 'seq'].map(each => `tag:yaml.org,2002:${each}`),
+  ...['str', 'int', 'float', 'bool', 'null', 'map', 'seq'].map(each => `${STANDARD}${each}`),
 ]
 
 /** What is wrong with a document; `fatal` where no value can be made of it. */
 interface Inspection {
   readonly problems: Placed[]
   fatal: boolean
+  /** Where the last alias stands. */
+  aliasAt: number
 }
 
 const startOf = (node: Node): number => node.range?.[0] ?? 0
@@ -50,7 +53,10 @@ function inspectText(node: Node, path: Path, { problems }: Inspection): void {
 function inspectTag(node: Node, path: Path, found: Inspection): void {
   if (TAGS.includes(node.tag)) return
   found.fatal = true
-  const [is, may] = [`the tag ${node.tag}`, 'text, numbers, lists and keys without a tag']
+  const [is, may] = [
+    `the tag ${node.tag?.replace(STANDARD, '!!')}`,
+    'text, numbers, lists and keys without a tag',
+  ]
   found.problems.push({ code: 'yaml-syntax', path, is, may, offset: startOf(node) })
 }
 
@@ -61,6 +67,7 @@ function inspectAlias(
   above: readonly Node[],
   found: Inspection,
 ): void {
+  found.aliasAt = startOf(node)
   const target = node.resolve(document)
   if (target && !above.includes(target)) return
   found.fatal = true
@@ -83,8 +90,8 @@ function inspectKeys(map: YAMLMap, path: Path, { problems }: Inspection): void {
       problems.push({
         ...at,
         code: 'duplicate-name',
-        is: `"${name}" a second time`,
-        may: 'each key once',
+        is: 'written a second time',
+        may: 'one place',
       })
     else inspectTextOfKey(key, path, problems)
     seen.add(name)
@@ -110,7 +117,7 @@ function inspectTextOfKey(key: Node, path: Path, problems: Placed[]): void {
  * @returns `fatal` where making a value of the document has no meaning
  */
 export function inspectDocument(document: Document.Parsed): Inspection {
-  const found: Inspection = { problems: [], fatal: false }
+  const found: Inspection = { problems: [], fatal: false, aliasAt: 0 }
   const version = document.directives.yaml
   if (version.explicit && version.version !== '1.2') {
     found.fatal = true
@@ -119,7 +126,10 @@ export function inspectDocument(document: Document.Parsed): Inspection {
   }
   const walk = (node: unknown, path: Path, above: readonly Node[]): void => {
     if (!isNode(node)) return
-    if (isAlias(node)) return inspectAlias(node, path, document, above, found)
+    if (isAlias(node)) {
+      inspectAlias(node, path, document, above, found)
+      return
+    }
     inspectTag(node, path, found)
     inspectText(node, path, found)
     if (isMap(node)) inspectKeys(node, path, found)

@@ -58,10 +58,10 @@ function tokensOf(text: string, lines: LineCounter): readonly Token[] | Placed {
     before = lexeme
     if (aliases > ALIASES_MAX) return tooManyAliases(at)
     if (++count > TOKENS_MAX) return tooManyTokens(at)
-    tokens.push(...parser.next(lexeme))
+    for (const token of parser.next(lexeme)) tokens.push(token)
     if (parser.stack.length > DEPTH_MAX) return tooDeep(at)
   }
-  tokens.push(...parser.end())
+  for (const token of parser.end()) tokens.push(token)
   return tokens
 }
 
@@ -79,8 +79,17 @@ const WANTS: Readonly<Partial<Record<YAMLError['code'], string>>> = {
 const syntax = ({ code, message, pos }: YAMLError): Placed =>
   placed('yaml-syntax', `${message.split('\n')[0]}`, WANTS[code] ?? 'YAML', pos[0])
 
+/** One error leads to others behind it: of a line, the first is told. */
+function firstOfLines(errors: readonly YAMLError[], lines: LineCounter): readonly Placed[] {
+  const seen = new Set<number>()
+  return errors.map(syntax).filter(({ offset }) => {
+    const { line } = lines.linePos(offset)
+    return !seen.has(line) && seen.add(line)
+  })
+}
+
 const secondDocument = (at: number) =>
-  placed('yaml-syntax', 'a second document', 'one document in one file', at)
+  placed('yaml-syntax', 'a second document begins', 'one document in one file', at)
 
 /**
  * Parses a text as one YAML document, within limits that hold before anything recurses.
@@ -107,6 +116,6 @@ export function parseText(text: string): Parsed {
   const [document, second] = composer.compose(tokens, true, text.length)
   if (second) return refuse(secondDocument(second.range[0]))
   const errors = document?.errors ?? []
-  if (document === undefined || errors.length > 0) return refuse(...errors.map(syntax))
+  if (document === undefined || errors.length > 0) return refuse(...firstOfLines(errors, lines))
   return { lines, document, problems: document.warnings.map(syntax) }
 }

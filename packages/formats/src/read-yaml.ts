@@ -17,14 +17,15 @@ export type Check<Value> = (value: Value) => readonly Diagnostic[]
 
 type Issues = readonly z.core.$ZodIssue[]
 
-function toValue(document: Document): { value: unknown } | Placed {
+/** The value of a document, or what is wrong where aliases repeat aliases without end. */
+function toValue(document: Document, offset: number): { value: unknown } | Placed {
   try {
     return { value: document.toJS({ maxAliasCount: ALIASES_MAX }) as unknown }
   } catch (error) {
-    // Aliases of aliases: what they stand for multiplies.
-    const is = error instanceof Error ? error.message : String(error)
-    const may = `at most ${ALIASES_MAX} aliases, counted with what they repeat`
-    return { code: 'too-many-aliases', path: [], is, may, offset: 0 }
+    if (!(error instanceof ReferenceError)) throw error
+    const is = 'aliases of aliases, which multiply'
+    const may = `at most ${ALIASES_MAX}, counted with what they repeat`
+    return { code: 'too-many-aliases', path: [], is, may, offset }
   }
 }
 
@@ -105,7 +106,7 @@ export function readYaml<Schema extends z.ZodType>(
   const inspection = inspectDocument(document)
   const own = [...problems, ...inspection.problems]
   if (inspection.fatal) return told(own)
-  const js = toValue(document)
+  const js = toValue(document, inspection.aliasAt)
   if ('code' in js) return told([...own, js])
   const { value, found } = judge(js.value, schema, check)
   const all = [

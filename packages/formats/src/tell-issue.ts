@@ -101,15 +101,35 @@ function wrongType(
 
 type Sized = Extract<Issue, { code: 'too_small' | 'too_big' }>
 
-function wrongSize(path: Path, here: unknown, issue: Sized): Diagnostic {
+const COUNTED: Readonly<Record<string, readonly [one: string, many: string]>> = {
+  array: ['entry', 'entries'],
+  string: ['character', 'characters'],
+}
+
+/** A number of what is counted, such as `1 entry`; alone where nothing is. */
+function counted(count: number, origin: string): string {
+  const [one, many] = COUNTED[origin] ?? []
+  return one === undefined ? String(count) : `${count} ${count === 1 ? one : many}`
+}
+
+const limitOf = (issue: Sized): string => {
   const least = issue.code === 'too_small'
-  const limit = least ? issue.minimum : issue.maximum
-  const counted = { array: 'entries', string: 'characters' }[issue.origin as string]
-  const size = (here as { length?: number } | undefined)?.length
-  const is = counted === undefined ? quote(here) : `${size} ${counted}`
   const word = issue.exact ? 'exactly' : least ? 'at least' : 'at most'
-  const may = `${word} ${limit}${counted === undefined ? '' : ` ${counted}`}`
-  return { code: 'wrong-value', path, is, may }
+  return `${word} ${counted(Number(least ? issue.minimum : issue.maximum), issue.origin)}`
+}
+
+function wrongSize(path: Path, here: unknown, issue: Sized): Diagnostic {
+  const size = issue.origin in COUNTED ? (here as { length: number }).length : undefined
+  const is = size === undefined ? quote(here) : `${counted(size, issue.origin)} long`
+  return { code: 'wrong-value', path, is, may: limitOf(issue) }
+}
+
+/** A key of free choice that is no name. */
+function wrongKey(path: Path, issue: Extract<Issue, { code: 'invalid_key' }>): Diagnostic {
+  const [first] = issue.issues
+  const isSize = first?.code === 'too_small' || first?.code === 'too_big'
+  const may = first && isSize ? limitOf(first) : (first?.message ?? 'a name')
+  return { code: 'unknown-key', path, is: quote(path.at(-1)), may }
 }
 
 /** Something that may be said in several ways, and is said in none of them. */
@@ -160,9 +180,7 @@ export function tellIssue(
     case 'invalid_key': {
       const key = String(path.at(-1) ?? '')
       const may = wordsOf(rawSchemaAt(schema, path.slice(0, -1), value), 'key')
-      return may.length > 0
-        ? unknownKeys([key], path.slice(0, -1), may)
-        : [{ code: 'unknown-key', path, is: quote(key), may: issue.issues[0]?.message ?? 'a name' }]
+      return may.length > 0 ? unknownKeys([key], path.slice(0, -1), may) : [wrongKey(path, issue)]
     }
     case 'custom': {
       const is = (issue.params as { is?: string } | undefined)?.is ?? quote(here)

@@ -13,7 +13,7 @@ export function figure(value: number): string {
   return trimmed(value.toFixed(2))
 }
 
-const trimmed = (text: string): string => text.replace(/\.?0+$/u, '')
+const trimmed = (text: string): string => text.replace(/\.?0+$/u, '').replace(/^-0$/u, '0')
 
 /** Current with the prefix that keeps it readable. */
 export const amps = (value: number): string =>
@@ -37,7 +37,7 @@ const FORMATS: Readonly<Record<string, (value: number) => string>> = {
  */
 export function say(template: string, params: Params): string {
   return template.replace(HOLE, (_, name: string, format: string | undefined) => {
-    const value = params[name]
+    const value = Object.hasOwn(params, name) ? params[name] : undefined
     invariant(value !== undefined, `the sentence "${template}" needs ${name}`)
     if (typeof value === 'string') return value
     const write = format === undefined ? figure : FORMATS[format]

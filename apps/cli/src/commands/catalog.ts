@@ -3,7 +3,12 @@ import { EXIT } from '../exits.ts'
 import type { Talk } from '../talk.ts'
 
 /** What lies in the catalogue: boxes, tubs, supply devices. */
-export function runCatalog(shelf: Shelf, json: boolean, talk: Talk): number {
+export function runCatalog(
+  shelf: Shelf,
+  _: string,
+  { json }: { readonly json?: boolean },
+  talk: Talk,
+): number {
   const devices = [...shelf.devices.values()].map(({ id, label }) => ({ id, label }))
   const boxes = shelf.boxes.map(({ id, label, maker }) => ({ id, label, maker }))
   if (json) {
@@ -11,7 +16,7 @@ export function runCatalog(shelf: Shelf, json: boolean, talk: Talk): number {
     return EXIT.fine
   }
   talk.data(talk.bold('Control boxes'))
-  for (const { id, label, maker } of boxes) talk.data(`  ${id.padEnd(20)} ${label}, ${maker}`)
+  for (const { id, label, maker } of boxes) talk.data(`  ${id.padEnd(28)} ${label}, ${maker}`)
   talk.data(talk.bold('\nTubs'))
   for (const tub of shelf.tubs) talk.data(`  ${tub}`)
   talk.data(talk.bold('\nSupply devices'))

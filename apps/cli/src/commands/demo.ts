@@ -6,19 +6,29 @@ import { writeWhole } from '../files.ts'
 import { sheetHtml } from '../sheet-html.ts'
 import type { Talk } from '../talk.ts'
 import { runMatch } from './match.ts'
-import { bestPlan, showPlan } from './plan.ts'
+import { bestPlan } from './plan.ts'
+import { showPlan } from './show-plan.ts'
 
 const DEMO = 'everyday-240-circulation'
 
 /** The whole main job on the demo tub: match, plan, proof, sheet. */
-export function runDemo(shelf: Shelf, out: string, talk: Talk): number {
-  runMatch(shelf, DEMO, false, talk)
+export function runDemo(
+  shelf: Shelf,
+  _: string,
+  { out }: { readonly out: string },
+  talk: Talk,
+): number {
+  runMatch(shelf, DEMO, {}, talk)
   const survey = findSurvey(shelf, DEMO)
   const best = bestPlan(shelf, survey, undefined, talk).plans[0]
-  if (!best) return EXIT.ourFault
+  if (!best) {
+    talk.note('There is no plan for the demo tub in this catalogue, so there is no sheet.')
+    return EXIT.found
+  }
+  const job = jobFor(shelf, survey, findBox(shelf, best.plan.box))
   talk.data('')
-  showPlan(best, talk)
-  writeWhole(out, sheetHtml(survey, jobFor(shelf, survey, findBox(shelf, best.plan.box)), best))
+  showPlan(job, best, talk)
+  writeWhole(out, sheetHtml(survey, job, best))
   talk.data(`\nThe sheet to work from: ${resolve(out)}`)
   return EXIT.fine
 }

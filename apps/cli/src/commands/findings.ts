@@ -15,12 +15,14 @@ const paintOf = (finding: Finding, talk: Talk): ((text: string) => string) => {
   }
 }
 
-/** Findings, danger first, each with its rule. */
+/** Findings, danger first, each with its rule; what two of them say alike is said once. */
 export function showFindings(findings: readonly Finding[], talk: Talk): void {
-  for (const finding of findings) {
+  if (findings.length === 0) talk.data('None.')
+  const lines = findings.map(finding => {
     const word = paintOf(finding, talk)(SEVERITY_EN[finding.severity].padEnd(8))
-    talk.data(`${word} ${tellFinding(finding)} ${talk.dim(`[${finding.rule}]`)}`)
-  }
+    return `${word} ${tellFinding(finding)} ${talk.dim(`[${finding.rule}]`)}`
+  })
+  for (const line of new Set(lines)) talk.data(line)
 }
 
 /** 1 where a landing breaks something, or holds only with a danger or warning to heed. */

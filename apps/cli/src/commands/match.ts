@@ -24,7 +24,12 @@ function show(survey: Survey, match: MatchSet, talk: Talk): void {
 }
 
 /** Which boxes may serve, and every reason why the others cannot. */
-export function runMatch(shelf: Shelf, name: string, json: boolean, talk: Talk): number {
+export function runMatch(
+  shelf: Shelf,
+  name: string,
+  { json }: { readonly json?: boolean },
+  talk: Talk,
+): number {
   const survey = findSurvey(shelf, name)
   const match = matchEquipment(survey, shelf.boxes)
   if (json) talk.data(JSON.stringify(wireMatch(match), null, 2))

@@ -57,15 +57,17 @@ function show(figures: ReturnType<typeof figuresOf>, talk: Talk): void {
     `current law to ${figures.currentLaw.toExponential(1)}, power balance to ${figures.powerBalance.toExponential(1)}`,
   )
   if (figures.trip) talk.data(talk.red(`${figures.trip.part} trips: ${amps(figures.trip.amps)}`))
-  talk.data(talk.bold('\nLoad                          volts     amps'))
-  for (const each of figures.loads)
+  for (const each of figures.blown)
+    talk.data(talk.red(`${each.part} blows: ${amps(each.amps)} (${amps(each.rated)} rated)`))
+  talk.data(talk.bold(`\n${'Load'.padEnd(24)}    volts     amps`))
+  for (const { circuit, volts, amps, label } of figures.loads)
     talk.data(
-      `${each.circuit.padEnd(28)} ${figure(each.volts).padStart(6)} ${figure(each.amps).padStart(8)}`,
+      `${circuit.padEnd(24)} ${figure(volts).padStart(8)} ${figure(amps).padStart(8)}  ${label}`,
     )
-  talk.data(talk.bold('\nTerminal                     volts to earth     amps'))
-  for (const each of figures.terminals)
+  talk.data(talk.bold(`\n${'Terminal'.padEnd(24)} to earth     amps`))
+  for (const { terminal, voltsToEarth, amps, label } of figures.terminals)
     talk.data(
-      `${each.terminal.padEnd(28)} ${figure(each.voltsToEarth).padStart(14)} ${figure(each.amps).padStart(8)}`,
+      `${terminal.padEnd(24)} ${figure(voltsToEarth).padStart(8)} ${figure(amps).padStart(8)}  ${label}`,
     )
 }
 
@@ -77,11 +79,14 @@ export function runSolve(shelf: Shelf, name: string, options: SolveOptions, talk
   const state = stateNamed(states.value, options.mode ?? 'off')
   const plant = plantOf(job, landing)
   if (!plant.ok) throw new BadInput('The landing makes no network that can be solved.')
+  if (options.map !== undefined && !options.spice)
+    throw new BadInput('--map goes with --spice: it says what the names of the netlist stand for.')
   if (options.spice) {
     const netlist = writeSpiceNetlist(plant.value.wiring.network, closedIn(plant.value, state))
     if (options.map !== undefined)
       writeWhole(options.map, `${JSON.stringify(netlist.map, null, 2)}\n`)
-    talk.data(options.json ? JSON.stringify(netlist, null, 2) : netlist.text)
+    const wire = { schema: 'netlist/1' as const, ...netlist }
+    talk.data(options.json ? JSON.stringify(wire, null, 2) : netlist.text)
     return EXIT.fine
   }
   const figures = figuresOf(plant.value, state)

@@ -1,11 +1,10 @@
 import type { Job, Landing, Survey } from '@tubwright/core'
 import { verifyPlan, withBounds } from '@tubwright/core'
-import { readLanding, wireVerification } from '@tubwright/formats'
+import { wireVerification } from '@tubwright/formats'
 import { tellDiagnostic } from '@tubwright/words'
 import type { Shelf } from '../catalogue.ts'
-import { findBox, findLanding, findSurvey, jobFor } from '../catalogue.ts'
+import { boxNamedBy, findBox, findLanding, findSurvey, jobFor } from '../catalogue.ts'
 import { BadInput } from '../exits.ts'
-import { readText } from '../files.ts'
 import type { Talk } from '../talk.ts'
 import { exitFor, proofLine, showFindings } from './findings.ts'
 import { bestPlan } from './plan.ts'
@@ -14,14 +13,6 @@ export interface VerifyOptions {
   readonly box?: string
   readonly landing?: string
   readonly json?: boolean
-}
-
-/** The box a landing file names, before the landing can be checked against its job. */
-function boxNamedBy(path: string): string {
-  const read = readLanding(path, readText(path))
-  const box = read.value?.box
-  if (box === undefined) throw new BadInput(`${path} cannot be used`, read.diagnostics)
-  return box
 }
 
 /** The job and the landing that a command is about: as built from a file, else as planned. */
