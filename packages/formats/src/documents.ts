@@ -1,7 +1,7 @@
 import type { Catalogue, ControlBox, Job, Landing, SupplyDevice, Survey } from '@tubwright/core'
 import {
-  checkBoard,
   checkBox,
+  checkDevice,
   checkLanding,
   checkSurvey,
   controlBox,
@@ -20,7 +20,7 @@ export const readControlBox = (file: string, text: string): Read<ControlBox> =>
   readYaml(file, text, controlBox, checkBox)
 
 export const readSupplyDevice = (file: string, text: string): Read<SupplyDevice> =>
-  readYaml(file, text, supplyDevice, value => checkBoard(value.board, ['board']))
+  readYaml(file, text, supplyDevice, checkDevice)
 
 /** Reads a landing by its shape, and where its job is given, against every end of that. */
 export const readLanding = (file: string, text: string, job?: Job): Read<Landing> =>

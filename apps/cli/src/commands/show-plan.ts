@@ -3,6 +3,7 @@ import { COLOUR_LETTERS, findTerminal } from '@tubwright/core'
 import { SHEET_EN } from '@tubwright/words'
 import type { Talk } from '../talk.ts'
 import { proofLine, showFindings } from './findings.ts'
+import { showTogether } from './together.ts'
 
 type Row = readonly string[]
 
@@ -99,6 +100,7 @@ export function showPlan(job: Job, { plan, verification }: ProvenPlan, talk: Tal
   talk.data(`Best of ${considered} candidates: ${solved} solved, ${boundedOut} bounded out.`)
   showWires(job, plan, talk)
   showSettings(job, plan, talk)
+  showTogether(job.box, verification, talk)
   talk.data(talk.bold('\nFindings'))
   showFindings(verification.findings, talk)
 }

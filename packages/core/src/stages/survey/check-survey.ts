@@ -81,6 +81,31 @@ function checkBreaker({ supply }: Survey): readonly Diagnostic[] {
     : []
 }
 
+/** Ends are named after what they belong to, so no two owners may share a name; `box` is taken. */
+function checkOwners({ supply, loads }: Survey): readonly Diagnostic[] {
+  const owners = [
+    ...supply.devices.map((each, index) => ({ id: each.id, path: ['supply', 'devices', index] })),
+    ...supply.cables.map((each, index) => ({ id: each.id, path: ['supply', 'cables', index] })),
+    ...loads.map((each, index) => ({ id: each.id, path: ['loads', index] })),
+  ]
+  return owners.flatMap(({ id, path }, at) => {
+    const first = owners.find(each => each.id === id)
+    // Two loads of one name are the loads' own affair.
+    const isOwn = first?.path[0] === 'loads' && path[0] === 'loads'
+    const isTaken = id === BOX || (owners.findIndex(each => each.id === id) < at && !isOwn)
+    return isTaken
+      ? [
+          {
+            code: 'duplicate-name' as const,
+            path: [...path, 'id'],
+            is: id === BOX ? `"${BOX}", which names the control box` : `"${id}" a second time`,
+            may: 'a name of its own among devices, cables and loads',
+          },
+        ]
+      : []
+  })
+}
+
 /** What a schema cannot say of a survey: names, duplicates, a supply at odds with its cables. */
 export function checkSurvey(survey: Survey, catalogue: Catalogue): readonly Diagnostic[] {
   const devices = new Map(
@@ -94,8 +119,7 @@ export function checkSurvey(survey: Survey, catalogue: Catalogue): readonly Diag
   )
   return [
     ...missing,
-    ...unique(['supply', 'devices'], idsOf(survey.supply.devices)),
-    ...unique(['supply', 'cables'], idsOf(survey.supply.cables)),
+    ...checkOwners(survey),
     ...(missing.length > 0 ? [] : checkCables(survey, devices)),
     ...checkSystem(survey),
     ...checkBreaker(survey),

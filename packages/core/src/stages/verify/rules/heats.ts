@@ -10,7 +10,7 @@ export const heats: Rule = {
   check: evidence => {
     const heaters = evidence.plant.circuits.filter(each => each.load.kind === 'heater')
     const heater = heaters[0]
-    if (!heater) return []
+    if (!heater || standing(evidence).length === 0) return []
     const can = standing(evidence).some(
       at =>
         at.state.kind === 'mode' &&

@@ -69,5 +69,9 @@ export const loadServed: Rule = {
   id: 'VERIFY-14',
   title: 'Each load answers its command',
   source: COMMON_PRACTICE,
-  check: evidence => evidence.plant.circuits.flatMap(each => judge(evidence, each)),
+  // Where every state trips, that is what is said: that nothing runs only follows from it.
+  check: evidence =>
+    standing(evidence).length === 0
+      ? []
+      : evidence.plant.circuits.flatMap(each => judge(evidence, each)),
 }
