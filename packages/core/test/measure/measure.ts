@@ -109,33 +109,43 @@ export interface MeasureOptions {
   readonly part: 0 | 1
 }
 
-/** Judges wrong landings of one job by both. */
-export function measure(measured: Measured, options: MeasureOptions): Tally {
-  const { job, oracle, name } = measured
-  const tally: Tally = {
-    job: name,
-    tried: 0,
-    hazardous: 0,
-    harmless: 0,
-    right: 0,
-    undecided: 0,
-    missed: [],
-    overFlagged: [],
-    rightFlagged: [],
-    undecidedNames: [],
-  }
+const emptyTally = (job: string): Tally => ({
+  job,
+  tried: 0,
+  hazardous: 0,
+  harmless: 0,
+  right: 0,
+  undecided: 0,
+  missed: [],
+  overFlagged: [],
+  rightFlagged: [],
+  undecidedNames: [],
+})
+
+/** Judges these landings of one job by both. */
+export function measureThese({ job, oracle, name }: Measured, all: Iterable<WrongLanding>): Tally {
+  const tally = emptyTally(name)
   const planned = landingOf({ name: 'plan', landing: oracle.plan }, job)
   const plannedFlags = new Set(findingsOf(job, planned).map(keyOf))
-  let index = 0
-  for (const wrong of wrongLandings(oracle)) {
-    index++
-    if (index % 2 !== options.part || !(options.all || inHalf(index >> 1, options.seed))) continue
+  for (const wrong of all) {
     const judgement = judgeByOracle(oracle, wrong.landing, wrong.overrides)
     const findings = findingsOf(withCurves(job, wrong), landingOf(wrong, job))
     count(tally, wrong, judgement, findings, plannedFlags)
   }
   return tally
 }
+
+function* chosen({ oracle }: Measured, options: MeasureOptions): Generator<WrongLanding> {
+  let index = 0
+  for (const wrong of wrongLandings(oracle)) {
+    index++
+    if (index % 2 === options.part && (options.all || inHalf(index >> 1, options.seed))) yield wrong
+  }
+}
+
+/** Judges one part of the wrong landings of one job by both. */
+export const measure = (measured: Measured, options: MeasureOptions): Tally =>
+  measureThese(measured, chosen(measured, options))
 
 /** One line a job: counts by class. */
 export const lineOf = (tally: Tally): string =>
