@@ -141,26 +141,21 @@ export function findTerminal(job: Job, name: string): Terminal | undefined {
   return boardOf(job, name.slice(0, dot))?.terminals.find(each => each.id === name.slice(dot + 1))
 }
 
-const HOT_COUNTS = 10 // a lead that is switched says more than where the load returns to
+const HOT_COUNTS = 10 // a terminal that is switched says more than one where a load returns to
 
 /**
- * The place that a load is on: the one whose terminals its hot leads land on; undefined when none of
- * its leads is on any.
+ * The place that a load is on: the one on whose switched terminals its leads land, whichever of its
+ * leads; undefined when none of them is on any.
  */
 export function placeOf(job: Job, landing: Landing, load: Load): Place | undefined {
-  const on = new Map(
-    load.leads.map(lead => [
-      landing.ends[`${load.id}.${lead.id}`] ?? '',
-      lead.function === 'common' || lead.function === 'earth' ? 1 : HOT_COUNTS,
-    ]),
-  )
+  const on = new Set(load.leads.map(lead => landing.ends[`${load.id}.${lead.id}`] ?? ''))
   let best: Place | undefined
   let most = 0
   for (const place of job.box.places) {
-    const count = Object.values(place.lands).reduce(
-      (sum, id) => sum + (on.get(`${BOX}.${id}`) ?? 0),
-      0,
-    )
+    const count = Object.entries(place.lands).reduce((sum, [does, id]) => {
+      if (!on.has(`${BOX}.${id}`)) return sum
+      return sum + (does === 'common' || does === 'earth' ? 1 : HOT_COUNTS)
+    }, 0)
     if (count > most) [best, most] = [place, count]
   }
   return best
