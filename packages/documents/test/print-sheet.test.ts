@@ -128,7 +128,7 @@ describe('the page', () => {
     for (const each of ['DANGER', 'WARNING', 'CAUTION', 'NOTICE']) expect(text).toContain(each)
     expect(text).toContain('The maker’s instructions and the local code win over this sheet.')
     expect(text).toContain('Ask the authority:')
-    expect(text.match(/Normally licensed work here/gu)).toHaveLength(4)
+    expect(text.match(/Normally licensed work here/gu)).toHaveLength(5)
   })
 })
 

@@ -128,7 +128,8 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'step.photo': 'Photograph and label',
   'step.remove': 'Take the old box out',
   'step.mount': 'Mount the box',
-  'step.land': 'Land the wires',
+  'step.land': 'Land the leads',
+  'step.supply': 'Land the supply',
   'step.jumpers': 'Set jumpers and straps',
   'step.relief': 'Clamp, loop, seal',
   'step.cold': 'Check it cold',
@@ -148,6 +149,8 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'caution.mount': 'Box and heater are heavy in a tight bay. Lift with two.',
   'caution.land':
     'A wire on the wrong terminal can make water live. Still locked off? Prove dead again.',
+  'caution.supply':
+    'The supply end is another enclosure with live parts of its own. Locked off here is not locked off there.',
   'caution.jumpers':
     'A jumper or strap in the wrong place burns a load or shorts the supply. Move it dead, never live.',
   'caution.relief': 'A pulled wire is a live wire. Water follows a cable into the box.',
@@ -186,12 +189,16 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'place.water': 'water of the tub',
   'place.heater-inlet': 'heater tube, inlet end',
   'place.heater-outlet': 'heater tube, outlet end',
-  'land.supply':
-    'Land the supply, wires {wires}, at the box. Check each at its supply end: off upstream first, the line side there is live.',
+  'land.supply-waits':
+    'Leave the supply wires off the new box, each capped, until the cold check is done.',
+  'land.supply': 'Land the supply at the box: wires {wires}. Earth first.',
+  'supply.upstream':
+    'Before you open any enclosure upstream: off at the breaker that feeds it, lock, prove every pair dead there too.',
+  'supply.between': 'Look at the wires between the supply enclosures: {wires}. Each at both ends.',
   'land.no-neutral': 'This supply has no neutral. Land none, and take none from earth.',
   'land.tail':
     'See that the white tail (wire {wire}) of {device} sits on: {terminal}. Off it, the device is blind.',
-  'land.move': 'MOVE wire {wire} at its supply end: from {from} to {to}. Off upstream first.',
+  'land.move': 'MOVE wire {wire} at its supply end: from {from} to {to}.',
   'land.workmanship': 'One wire a terminal. Copper only. No strand outside. Pull each one.',
   'land.torque': 'Turn each screw and nut to its torque. Paint a line across it.',
   'land.re-identify': 'Mark again at both ends: wire no. {wires}.',
@@ -229,6 +236,8 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
     '{load}: off, prove dead, plug in at {place} (wires {wires}). On. Run it. Read amps.',
   'loads.heater':
     '{load}, last: off, prove dead, land at {place} (wires {wires}), torque. On. Water must move first. Read amps.',
+  'loads.earth':
+    'After each load is plugged in and before it gets power: ohms from the earth lug to its metal.',
   'loads.air': 'Bleed air as each pump starts. An air-clearing run of minutes comes before heat.',
   'loads.worst': 'Run the worst together: {commands}. Read amps in each leg.',
   'loads.heat-waits': 'Start any of these and see that heat stops: {commands}.',
@@ -255,7 +264,7 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
 
   'read.pair': '{a} to {b}',
   'read.terminals': '{what} ({a} – {b})',
-  'read.before-landing': 'Before you land the neutral: {what}',
+  'read.case': 'Earth lug – metal of {load}, plugged in, power off',
   'read.jumper': '{jumper}: {a} – {b}',
   'read.heater': '{load}, element alone, leads off {terminals}',
   'read.earth': 'Earth: {a} to {all}, heater tube, motor cases, box metal. Write the highest',

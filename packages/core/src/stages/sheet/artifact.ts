@@ -180,6 +180,7 @@ export type StepName =
   | 'jumpers'
   | 'relief'
   | 'cold'
+  | 'supply'
   | 'fill'
   | 'power'
   | 'settings'

@@ -15,7 +15,7 @@ import { functionText } from './wires.ts'
 /** Most ohms of a link that is in; common practice, no source. */
 const LINK_OHMS = 0.5
 /** Most ohms of earth inside the tub; common practice, no source. */
-const EARTH_OHMS = 0.1
+export const EARTH_OHMS = 0.1
 /** How far an element may lie from its plate; common practice, no source. */
 const ELEMENT_TOLERANCE = 0.1
 
@@ -114,19 +114,14 @@ function supplyReading(
   ]
 }
 
-/** Cold pairs at the feed; neutral to earth is measured before the neutral is landed. */
+/** Cold pairs at the feed terminals, before the supply is landed: the board alone answers. */
 const SUPPLY_PAIRS = [
+  ['neutral', 'earth'],
   ['leg1', 'earth'],
   ['leg2', 'earth'],
   ['leg1', 'leg2'],
   ['leg1', 'neutral'],
 ] as const
-
-export const neutralReading = (job: Job, landing: Landing, feed: Feed): readonly Reading[] =>
-  supplyReading(job, landing, feed, ['neutral', 'earth']).map(each => ({
-    ...each,
-    what: text('read.before-landing', { what: each.what }),
-  }))
 
 /** The element's ohms by its plate: V²/P, with the tolerance of elements. */
 function heaterReadings(job: Job, landing: Landing, load: Load): readonly Reading[] {
@@ -187,7 +182,7 @@ const probeReadings = (job: Job): readonly Reading[] =>
       : [],
   )
 
-/** Every reading that is taken with the power locked off and the wires landed. */
+/** Every reading that is taken with the power locked off and the supply not yet landed. */
 export function coldReadings(job: Job, plan: WiringPlan, feed: Feed): readonly Reading[] {
   const { landing } = plan
   const { board } = job.box

@@ -1,7 +1,7 @@
 import type { Job } from '../../domain/job.ts'
-import { findTerminal } from '../../domain/job.ts'
+import { BOX, findTerminal } from '../../domain/job.ts'
 import type { SheetStep, SheetWire } from './artifact.ts'
-import { coldReadings, neutralReading } from './cold-checks.ts'
+import { coldReadings } from './cold-checks.ts'
 import { deadReadings } from './live-checks.ts'
 import type { SheetText } from './messages.ts'
 import { text } from './messages.ts'
@@ -121,6 +121,7 @@ function movedTexts({ job, plan, wires }: Site): readonly SheetText[] {
 const about = (
   message:
     | 'land.supply'
+    | 'supply.between'
     | 'land.re-identify'
     | 'land.low-volts'
     | 'land.heater-earth'
@@ -130,12 +131,13 @@ const about = (
   wires: readonly SheetWire[],
 ): readonly SheetText[] => (wires.length > 0 ? [text(message, { wires: numbersOf(wires) })] : [])
 
+/** Everything but the supply: the board is checked cold while nothing upstream can answer for it. */
 export function landStep(site: Site): SheetStep {
-  const { job, plan, feed, wires } = site
-  const hasNeutral = wires.some(each => each.kind === 'cable' && each.function === 'neutral')
+  const { job, plan, wires } = site
   const waiting = wires.filter(each => isWaiting(job, each))
   const heater = waiting.filter(each => isHeater(job, each))
-  const capped = wires.filter(wire =>
+  const leads = wires.filter(each => each.kind === 'lead')
+  const capped = leads.filter(wire =>
     wire.ends.some(each => plan.landing.ends[each.end] === 'insulated'),
   )
   return {
@@ -144,22 +146,16 @@ export function landStep(site: Site): SheetStep {
     caution: { severity: 'danger', text: text('caution.land') },
     licensed: true,
     actions: [
-      ...movedTexts(site),
-      ...about(
-        'land.supply',
-        wires.filter(each => each.kind === 'cable'),
-      ),
-      ...(hasNeutral ? [] : [text('land.no-neutral')]),
-      ...tailTexts(site),
+      text('land.supply-waits'),
       text('land.workmanship'),
       text('land.torque'),
       ...about(
         'land.re-identify',
-        wires.filter(each => each.reidentify),
+        leads.filter(each => each.reidentify),
       ),
       ...about(
         'land.low-volts',
-        wires.filter(each => each.kind === 'lead' && isSmall(job, each)),
+        leads.filter(each => isSmall(job, each)),
       ),
       ...about(
         'land.heater-earth',
@@ -175,7 +171,42 @@ export function landStep(site: Site): SheetStep {
       ),
       ...about('land.caps', capped),
     ],
-    readings: hasNeutral ? neutralReading(job, plan.landing, feed) : [],
+    readings: [],
+  }
+}
+
+/** Wires that run between supply devices, upstream of the box. */
+const isUpstream = (wire: SheetWire): boolean => !wire.ends.some(each => each.panel === BOX)
+
+export function supplyStep(site: Site): SheetStep {
+  const { plan, wires } = site
+  const cables = wires.filter(each => each.kind === 'cable')
+  const capped = cables.filter(wire =>
+    wire.ends.some(each => plan.landing.ends[each.end] === 'insulated'),
+  )
+  return {
+    name: 'supply',
+    title: text('step.supply'),
+    caution: { severity: 'danger', text: text('caution.supply') },
+    licensed: true,
+    actions: [
+      text('supply.upstream'),
+      ...movedTexts(site),
+      ...about('supply.between', cables.filter(isUpstream)),
+      ...tailTexts(site),
+      ...about(
+        'land.re-identify',
+        cables.filter(each => each.reidentify),
+      ),
+      ...about(
+        'land.supply',
+        cables.filter(each => !isUpstream(each) && !capped.includes(each)),
+      ),
+      ...(cables.some(each => each.function === 'neutral') ? [] : [text('land.no-neutral')]),
+      ...about('land.caps', capped),
+      text('land.torque'),
+    ],
+    readings: [],
   }
 }
 

@@ -19,6 +19,7 @@ import {
   photoStep,
   reliefStep,
   removeStep,
+  supplyStep,
 } from './fit-steps.ts'
 import type { SheetText } from './messages.ts'
 import { text } from './messages.ts'
@@ -107,10 +108,11 @@ const stepsOf = (site: Site): readonly SheetStep[] =>
     photoStep(),
     removeStep(site),
     mountStep(site),
-    landStep(site),
     jumperStep(site),
+    landStep(site),
     reliefStep(),
     coldStep(site),
+    supplyStep(site),
     fillStep(),
     powerStep(site),
     settingsStep(site),

@@ -74,6 +74,7 @@ export const placeFor = (job: Job, plan: WiringPlan, load: Load): Place | undefi
   return job.box.places.find(each => each.id === id)
 }
 
+/** What stands at one load's output when it is called with nothing on it. */
 function outputReadings(
   job: Job,
   plan: WiringPlan,
@@ -105,9 +106,29 @@ function outputReadings(
   })
 }
 
-/** What stands at each mains output when it is called with nothing plugged in: the empty box, solved. */
-export function emptyOutputReadings(job: Job, plan: WiringPlan, feed: Feed): readonly Reading[] {
+const outputsOf = (
+  job: Job,
+  plan: WiringPlan,
+  feed: Feed,
+  wanted: (load: Load) => boolean,
+): readonly Reading[] => {
   const offer = offersOf(job.box, feed).find(each => isOffer(each, plan))
   if (!offer) return []
-  return job.loads.filter(isPowered).flatMap(load => outputReadings(job, plan, offer, load))
+  return job.loads
+    .filter(isPowered)
+    .filter(wanted)
+    .flatMap(load => outputReadings(job, plan, offer, load))
 }
+
+/**
+ * What stands at each mains output when it is called with nothing plugged in: the empty box, solved.
+ *
+ * The heater's is not called so: without a pump there is no flow, and nobody bridges the flow proof
+ * for a reading.
+ */
+export const emptyOutputReadings = (job: Job, plan: WiringPlan, feed: Feed): readonly Reading[] =>
+  outputsOf(job, plan, feed, load => load.kind !== 'heater')
+
+/** What stands at the heater once water moves and heat is called. */
+export const heaterOutputReadings = (job: Job, plan: WiringPlan, feed: Feed): readonly Reading[] =>
+  outputsOf(job, plan, feed, load => load.kind === 'heater')

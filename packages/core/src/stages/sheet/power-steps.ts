@@ -4,8 +4,9 @@ import { allowedAmps } from '../../domain/wiring/states.ts'
 import type { Expected, RunningMode } from '../verify/artifact.ts'
 import type { Reading, SheetStep } from './artifact.ts'
 import { boundText, circuitLabel } from './bounds.ts'
+import { EARTH_OHMS } from './cold-checks.ts'
 import { isHeater, isWaiting } from './fit-steps.ts'
-import { emptyOutputReadings, feedReadings, placeFor } from './live-checks.ts'
+import { emptyOutputReadings, feedReadings, heaterOutputReadings, placeFor } from './live-checks.ts'
 import type { SheetText } from './messages.ts'
 import { text } from './messages.ts'
 import type { Site } from './site.ts'
@@ -114,8 +115,17 @@ function worstMode({ verification }: Site): RunningMode | undefined {
 const labels = ({ job }: Site, ids: readonly string[]): readonly string[] =>
   ids.map(id => commandLabel(job.box, id))
 
+const hasEarth = (load: Load): boolean => load.leads.some(each => each.function === 'earth')
+
+/** Earth to the metal of a load, once it is plugged in and before it gets power. */
+const caseReading = ({ label: load }: Load): Reading => ({
+  what: text('read.case', { load }),
+  expected: text('expect.earth', { ohms: EARTH_OHMS }),
+  unit: 'Ω',
+})
+
 export function loadsStep(site: Site): SheetStep {
-  const { job, plan, verification } = site
+  const { job, plan, feed, verification } = site
   const tried = triedLoads(site)
   const shown = (load: Load) => verification.expected.filter(each => each.load === load.id)
   const worst = worstMode(site)
@@ -127,6 +137,7 @@ export function loadsStep(site: Site): SheetStep {
     caution: { severity: 'danger', text: text('caution.loads') },
     licensed: true,
     actions: [
+      text('loads.earth'),
       text('loads.air'),
       ...tried.map(load => loadText(site, load)),
       ...verification.assumptions.map(each =>
@@ -141,6 +152,8 @@ export function loadsStep(site: Site): SheetStep {
       ...(pauses.length > 0 ? [text('loads.heat-waits', { commands: labels(site, pauses) })] : []),
     ],
     readings: [
+      ...tried.filter(hasEarth).map(caseReading),
+      ...heaterOutputReadings(job, plan, feed),
       ...tried
         .filter(isPowered)
         .flatMap(shown)

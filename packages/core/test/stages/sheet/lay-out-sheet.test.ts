@@ -90,11 +90,44 @@ describe('steps concern this tub alone', () => {
   const strapped = sheetOf('strapped-115', 'rowan-2')
   const garden = sheetOf('garden-230', 'sorrel-32')
 
-  test('neutral is measured before it is landed, where there is one', () => {
-    expect(find(readingsOf(fourWire, 'land'), 'read.before-landing')).toHaveLength(1)
-    expect(readingsOf(threeWire, 'land')).toEqual([])
-    expect(messagesOf(threeWire, 'land')).toContain('land.no-neutral')
-    expect(messagesOf(fourWire, 'land')).not.toContain('land.no-neutral')
+  test('the board is measured before the supply is landed: upstream bonds cannot answer for it', () => {
+    for (const sheet of [fourWire, threeWire, cord, garden]) {
+      const names = sheet.steps.map(each => each.name)
+      expect(names.indexOf('cold')).toBeLessThan(names.indexOf('supply'))
+      expect(names.indexOf('supply')).toBeLessThan(names.indexOf('power'))
+      expect(messagesOf(sheet, 'land')).not.toContain('land.supply')
+      expect(messagesOf(sheet, 'supply')).toContain('land.supply')
+    }
+    expect(find(readingsOf(fourWire, 'cold'), 'read.terminals')).toHaveLength(5)
+    expect(messagesOf(threeWire, 'supply')).toContain('land.no-neutral')
+    expect(messagesOf(fourWire, 'supply')).not.toContain('land.no-neutral')
+  })
+
+  test('jumpers move before anything is landed', () => {
+    const names = fourWire.steps.map(each => each.name)
+    expect(names.indexOf('jumpers')).toBeLessThan(names.indexOf('land'))
+  })
+
+  test('wires between supply enclosures are not said to land at the box', () => {
+    const actions = garden.steps.find(each => each.name === 'supply')?.actions ?? []
+    const numbers = (message: string) =>
+      actions.find(each => each.message === message)?.params['wires'] as readonly number[]
+    expect(numbers('land.supply')).toHaveLength(3)
+    expect(numbers('supply.between')).toHaveLength(3)
+  })
+
+  test('every load with an earth lead is proven to its metal before it gets power', () => {
+    const loads = find(readingsOf(fourWire, 'loads'), 'read.case').map(
+      each => each.what.params['load'],
+    )
+    expect(loads).toHaveLength(5)
+  })
+
+  test('the heater is never called with nothing plugged in', () => {
+    const at = (step: string) =>
+      find(readingsOf(fourWire, step), 'read.output').map(each => each.what.params['a'])
+    expect(at('outputs')).not.toContain('H1')
+    expect(at('loads')).toContain('H1')
   })
 
   test('pairs to prove dead: six of four wires, three of three', () => {
@@ -117,7 +150,6 @@ describe('steps concern this tub alone', () => {
     ])
     expect(outputs).toContainEqual(['B1', 240])
     expect(outputs).toContainEqual(['D1', 120])
-    expect(outputs).toContainEqual(['H1', 240])
   })
 
   test('the element is measured by its plate: 240² over 5500', () => {
@@ -161,8 +193,8 @@ describe('steps concern this tub alone', () => {
   })
 
   test('a tail is looked at where there is one', () => {
-    expect(messagesOf(fourWire, 'land')).toContain('land.tail')
-    expect(messagesOf(cord, 'land')).not.toContain('land.tail')
+    expect(messagesOf(fourWire, 'supply')).toContain('land.tail')
+    expect(messagesOf(cord, 'supply')).not.toContain('land.tail')
   })
 
   test('a cord is unplugged, anything else is locked off', () => {
@@ -191,7 +223,7 @@ describe('steps concern this tub alone', () => {
     for (const step of fourWire.steps)
       expect(step.caution.text.message).toBe(`caution.${step.name}`)
     const licensed = fourWire.steps.filter(each => each.licensed).map(each => each.name)
-    expect(licensed).toEqual(['land', 'power', 'outputs', 'loads'])
+    expect(licensed).toEqual(['land', 'supply', 'power', 'outputs', 'loads'])
   })
 })
 
