@@ -195,13 +195,13 @@ const values: readonly Slip[] = [
     name: 'an absurd number',
     from: 'breaker: 50 A',
     to: 'breaker: 5e9 A',
-    told: [[BREAKER, '"5e9 A"', 'from 0 A to 1000 A']],
+    told: [[BREAKER, '"5e9 A"', 'above 0 A, up to 1000 A']],
   },
   {
     name: 'a number below zero',
     from: 'breaker: 50 A',
     to: 'breaker: -5 A',
-    told: [[BREAKER, '"-5 A"', 'from 0 A to 1000 A']],
+    told: [[BREAKER, '"-5 A"', 'above 0 A, up to 1000 A']],
   },
   {
     name: 'no value at all',
@@ -378,7 +378,7 @@ const contradictions: readonly Slip[] = [
     name: 'a breaker of nothing',
     from: 'breaker: 50 A',
     to: 'breaker: 0 A',
-    told: [['9:12 contradiction supply breaker', '0 A', 'a rating, such as "50 A"']],
+    told: [['9:12 wrong-quantity supply breaker', '"0 A"', 'above 0 A, up to 1000 A']],
   },
 ]
 

@@ -29,15 +29,15 @@ interface Dimension {
 const times = (factor: number): Spelling => ({ factor })
 const POUND_FORCE_INCH = 0.1129848290276167 // [N·m] @source [NIST-SP811] app. B.8
 
-/** Every unit that people may write, by the SI unit it becomes. Ranges are what a tub can hold. */
+/** Every unit that people may write, by the SI unit it becomes. Ranges are what a tub can hold: nothing draws 0 A. */
 export const DIMENSIONS = {
   V: {
     spellings: { V: times(1), mV: times(1e-3), kV: times(1e3) },
-    from: 0,
+    from: 1e-3,
     to: 1000,
     example: '240 V',
   },
-  A: { spellings: { A: times(1), mA: times(1e-3) }, from: 0, to: 1000, example: '12 A' },
+  A: { spellings: { A: times(1), mA: times(1e-3) }, from: 1e-6, to: 1000, example: '12 A' },
   Ω: {
     spellings: {
       ohm: times(1),
@@ -50,13 +50,13 @@ export const DIMENSIONS = {
       Mohm: times(1e6),
       MΩ: times(1e6),
     },
-    from: 0,
+    from: 1e-6,
     to: 1e12,
     example: '10.5 ohm',
   },
   Hz: { spellings: { Hz: times(1) }, from: 40, to: 70, example: '60 Hz' },
-  W: { spellings: { W: times(1), kW: times(1e3) }, from: 0, to: 50e3, example: '5.5 kW' },
-  VA: { spellings: { VA: times(1), kVA: times(1e3) }, from: 0, to: 50e3, example: '20 VA' },
+  W: { spellings: { W: times(1), kW: times(1e3) }, from: 1e-3, to: 50e3, example: '5.5 kW' },
+  VA: { spellings: { VA: times(1), kVA: times(1e3) }, from: 1e-3, to: 50e3, example: '20 VA' },
   m: {
     spellings: {
       m: times(1),
@@ -129,6 +129,10 @@ export function parseQuantity<U extends Unit>(
   const si = Number(match[1]) * spelling.factor + (spelling.offset ?? 0)
   const { from, to } = DIMENSIONS[unit]
   if (!(si >= from && si <= to))
-    return fail({ reason: 'out-of-range', is, may: `from ${from} ${unit} to ${to} ${unit}` })
+    return fail({
+      reason: 'out-of-range',
+      is,
+      may: `${from > 0 && from < 0.01 ? 'above 0' : `from ${from}`} ${unit}, up to ${to} ${unit}`,
+    })
   return ok({ si: si as Entered<U>['si'], text: text.trim() })
 }

@@ -1,5 +1,4 @@
 import type { Diagnostic } from '../../base/diagnostic.ts'
-import { boundsOf } from '../../base/known.ts'
 import type { Catalogue } from '../../domain/job.ts'
 import { BOX } from '../../domain/job.ts'
 import { checkLoads } from '../../domain/load/check-load.ts'
@@ -67,18 +66,19 @@ function checkSystem({ supply }: Survey): readonly Diagnostic[] {
   return [...wrong, ...missing]
 }
 
-function checkBreaker({ supply }: Survey): readonly Diagnostic[] {
-  const bounds = boundsOf(supply.breaker)
-  return bounds && bounds.from <= 0
-    ? [
-        {
-          code: 'contradiction',
-          path: ['supply', 'breaker'],
-          is: '0 A',
-          may: 'a rating, such as "50 A"',
-        },
-      ]
-    : []
+function checkLengths({ supply }: Survey): readonly Diagnostic[] {
+  return supply.cables.flatMap((cable, index) =>
+    cable.length.si > 0
+      ? []
+      : [
+          {
+            code: 'contradiction' as const,
+            path: ['supply', 'cables', index, 'length'],
+            is: `"${cable.length.text}"`,
+            may: 'a length, such as "35 ft"',
+          },
+        ],
+  )
 }
 
 /** Ends are named after what they belong to, so no two owners may share a name; `box` is taken. */
@@ -120,9 +120,9 @@ export function checkSurvey(survey: Survey, catalogue: Catalogue): readonly Diag
   return [
     ...missing,
     ...checkOwners(survey),
+    ...checkLengths(survey),
     ...(missing.length > 0 ? [] : checkCables(survey, devices)),
     ...checkSystem(survey),
-    ...checkBreaker(survey),
     ...checkLoads(survey.loads, ['loads']),
   ]
 }
