@@ -66,6 +66,10 @@ export const VERIFY_EN = {
   'live-when-off': '{load} is switched in one leg: a lead stays live when it is off.',
   'flow-proof-unproven':
     '{heater} stays: whether it proves flow as the box wants it ({proof}) is not shown. Ask before ordering.',
+  'dry-after-reset':
+    'After a reset or power cut {box} falls back to a profile that heats with no water moving here. Set it again before it may heat; better, take a box that keeps its profile.',
+  'unsafe-after-reset':
+    'After a reset or power cut {box} falls back to settings that are not safe here. Set them again before it runs; better, take a box that keeps them.',
   'wrong-frequency': '{thing} is made for {plate:Hz}; the supply has {hertz:Hz}.',
 } as const satisfies Readonly<Record<string, string>>
 

@@ -1,4 +1,4 @@
-import type { Job, Landing, Survey } from '@tubwright/core'
+import type { Job, Landing, Survey, Verification } from '@tubwright/core'
 import { verifyPlan, withBounds } from '@tubwright/core'
 import { wireVerification } from '@tubwright/formats'
 import { tellDiagnostic } from '@tubwright/words'
@@ -38,6 +38,13 @@ export function jobAndLanding(
   }
 }
 
+function verdictOf({ holds, findings }: Verification, talk: Talk): string {
+  if (!holds) return talk.red('It breaks.')
+  return findings.some(each => each.verdict === 'provided')
+    ? talk.yellow('It holds, provided what is said below.')
+    : talk.green('It holds.')
+}
+
 /** Judges a landing: the one in a file, or the plan again. */
 export function runVerify(shelf: Shelf, name: string, options: VerifyOptions, talk: Talk): number {
   const survey = findSurvey(shelf, name)
@@ -59,8 +66,7 @@ export function runVerify(shelf: Shelf, name: string, options: VerifyOptions, ta
   const told = withBounds(job, landing, verification.value)
   if (options.json) talk.data(JSON.stringify(wireVerification(told), null, 2))
   else {
-    const verdict = told.holds ? talk.green('It holds.') : talk.red('It breaks.')
-    talk.data(`${survey.title} on ${job.box.label}: ${verdict}`)
+    talk.data(`${survey.title} on ${job.box.label}: ${verdictOf(told, talk)}`)
     talk.data(`${proofLine(told)}.\n`)
     showFindings(told.findings, talk)
   }

@@ -107,6 +107,9 @@ export function checkBox(box: ControlBox): readonly Diagnostic[] {
     ...checkProfiles(box, commands),
     ...named(['profileFactory'], box.profileFactory, idsOf(box.profiles), 'a profile'),
     ...checkLimit(box),
+    ...(box.resetsTo?.profile === undefined
+      ? []
+      : named(['resetsTo', 'profile'], box.resetsTo.profile, idsOf(box.profiles), 'a profile')),
     ...box.sensors.flatMap((input, index) =>
       all(['sensors', index, 'terminals'], input.terminals, terminals, 'a terminal'),
     ),

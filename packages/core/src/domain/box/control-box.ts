@@ -97,6 +97,10 @@ export const controlBox = z.strictObject({
     entered: z.string().min(1).max(200),
   }),
   afterReset: z.string().max(200).optional(),
+  /** What the box falls back to by itself at a reset or power cut; what is left out stays. */
+  resetsTo: z
+    .strictObject({ profile: id.optional(), currentLimit: quantity('A').optional() })
+    .optional(),
   sensors: z.array(sensorInput).default([]),
   flowProof: z.enum(['pressure-switch', 'flow-switch', 'probe-pair']),
   /** What comes in the carton: heater, probes, keypad. */

@@ -25,6 +25,8 @@ export interface Evidence {
   readonly limitOpen: readonly Observation[]
   /** A few modes with the ground-fault device open. */
   readonly devicesOpen: readonly DevicesOpen[]
+  /** Where the landing is judged as a plan: what would be found with the settings that a reset leaves. */
+  readonly reset?: readonly Finding[]
   /** Loose ends that a touch makes carry current: worst of all states, by end id [A]. */
   readonly touched: ReadonlyMap<string, { readonly amps: number; readonly state: State }>
 }

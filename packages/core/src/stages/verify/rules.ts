@@ -1,4 +1,5 @@
 import type { Rule } from './rule.ts'
+import { afterReset } from './rules/after-reset.ts'
 import { cleanTrip } from './rules/clean-trip.ts'
 import { colours } from './rules/colours.ts'
 import { currentLimit } from './rules/current-limit.ts'
@@ -44,4 +45,5 @@ export const RULES: readonly Rule[] = [
   liveWhenOff,
   flowProof,
   frequency,
+  afterReset,
 ]

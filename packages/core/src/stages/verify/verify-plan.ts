@@ -8,6 +8,7 @@ import { uncertainDraws } from '../../domain/wiring/draw.ts'
 import { ratedOf } from '../../domain/wiring/observe.ts'
 import type { PlantPart } from '../../domain/wiring/plant.ts'
 import type { Shares } from '../../domain/wiring/wire.ts'
+import { GREATEST } from '../../domain/wiring/wire.ts'
 import type { Assumption, Expected, RunningMode, Verification, VerifyFailure } from './artifact.ts'
 import { gather } from './gather.ts'
 import type { Evidence } from './rule.ts'
@@ -53,6 +54,8 @@ function boundOf(found: (share: number) => boolean): { at: number; sign: '≤' |
 function provided(job: Job, landing: Landing, finding: Finding): Finding {
   const key = keyOf(finding)
   const draws = uncertainDraws(job, landing)
+  // A finding that no draw decides, such as one about a reset, has no bound to name.
+  if (!SHARES.some(shares => isFound(job, landing, key, shares))) return finding
   const onlyUnknown =
     draws.some(each => each.draw.assumed) && !isFound(job, landing, key, { ranged: 1, unknown: 0 })
   const { at, sign } = boundOf(share =>
@@ -202,6 +205,32 @@ function variantsOf(job: Job, landing: Landing): Outcome<readonly Evidence[], Ve
   return ok(variants)
 }
 
+/** The landing with the settings that the box falls back to; undefined where none of them changes. */
+function resetLanding({ box }: Job, landing: Landing): Landing | undefined {
+  const { profile, currentLimit } = box.resetsTo ?? {}
+  const settings = {
+    profile: profile ?? landing.settings.profile,
+    currentLimit: currentLimit ?? landing.settings.currentLimit,
+  }
+  const isSame =
+    settings.profile === landing.settings.profile &&
+    settings.currentLimit.si === landing.settings.currentLimit.si
+  return isSame ? undefined : { ...landing, settings }
+}
+
+/** What breaks, danger or warning, with the settings that a reset leaves. */
+function findingsAfterReset(job: Job, landing: Landing): readonly Finding[] {
+  const reset = resetLanding(job, landing)
+  const evidence = reset && gather(job, reset, GREATEST)
+  if (!evidence?.ok) return []
+  return check(evidence.value)
+    .filter(
+      each =>
+        each.verdict === 'breaks' && (each.severity === 'danger' || each.severity === 'warning'),
+    )
+    .sort(bySeverity)
+}
+
 /** The findings alone, danger first: what `verifyPlan` says without its summary. */
 export function judgeLanding(
   job: Job,
@@ -222,8 +251,10 @@ export function judgeLanding(
 export function verifyPlan(job: Job, landing: Landing): Outcome<Verification, VerifyFailure> {
   const variants = variantsOf(job, landing)
   if (!variants.ok) return variants
-  const first = variants.value[0]
-  return ok(first ? summarise(job, landing, variants.value, first) : NOTHING)
+  const reset = findingsAfterReset(job, landing)
+  const all = variants.value.map(each => ({ ...each, reset }))
+  const [first] = all
+  return ok(first ? summarise(job, landing, all, first) : NOTHING)
 }
 
 /**

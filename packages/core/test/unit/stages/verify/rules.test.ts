@@ -307,6 +307,21 @@ describe('[VERIFY-21] frequency', () => {
   })
 })
 
+describe('[VERIFY-22] safe after a reset', () => {
+  const ofPlan = ({ proven }: Planned) =>
+    proven.verification.findings.filter(each => each.rule === 'VERIFY-22')
+
+  test('a profile that reverts and then heats without water is a warning on the plan', () =>
+    expect(ofPlan(everyday)).toMatchObject([{ message: 'dry-after-reset', severity: 'warning' }]))
+  test('a current limit that reverts above the breaker is one too', () =>
+    expect(ofPlan(planned('burnt-plate-240', 'rowan-2'))).toMatchObject([
+      { message: 'unsafe-after-reset' },
+    ]))
+  test('a profile that reverts to the one that is set changes nothing', () =>
+    expect(ofPlan(planned('everyday-240-plain', 'heron-4'))).toEqual([]))
+  test('a box that keeps its settings has none', () => expect(ofPlan(cord)).toEqual([]))
+})
+
 describe('the rules as a list', () => {
   test('ids are unique and in order', () => {
     expect(RULES.map(each => each.id)).toEqual(RULES.map((_, index) => `VERIFY-${index + 1}`))

@@ -1,0 +1,23 @@
+import type { Rule } from '../rule.ts'
+import { COMMON_PRACTICE } from '../rule.ts'
+
+/**
+ * With the settings that the box falls back to at a reset or power cut, nothing becomes dangerous.
+ *
+ * Nobody stands at the tub then. What becomes dangerous is told as a warning: the plan holds
+ * provided its settings are read back.
+ */
+export const afterReset: Rule = {
+  id: 'VERIFY-22',
+  title: 'Safe after a reset',
+  source: COMMON_PRACTICE,
+  check: ({ job, reset = [] }) =>
+    reset.slice(0, 1).map(worst => ({
+      rule: afterReset.id,
+      message: worst.message === 'heater-without-water' ? 'dry-after-reset' : 'unsafe-after-reset',
+      verdict: 'provided',
+      severity: 'warning',
+      subjects: ['profile', 'currentLimit'],
+      params: { box: job.box.label },
+    })),
+}
