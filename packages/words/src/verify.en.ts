@@ -36,6 +36,8 @@ export const VERIFY_EN = {
   'probe-elsewhere': '{input} is fed by {probe}, which sits in another place.',
   'loose-and-live': 'End {end} hangs loose and would give {amps:A} to a hand.',
   'loose-and-dead': 'End {end} hangs loose. It is dead; cap it all the same.',
+  'loose-not-shown-dead':
+    'End {end} hangs loose on a motor with several windings: one that runs can make it live. Cap it.',
   'dead-short': 'Dead short: {part} would carry {amps:A} ({rated:A} rated) and trips at once.',
   'overload-trips': '{part} would carry {amps:A} ({rated:A} rated) and trips.',
   'ground-fault-trips': '{part} sees {amps:A} missing and trips at once (upper bound {rated:A}).',

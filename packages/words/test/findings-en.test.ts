@@ -37,6 +37,7 @@ const GIVEN: Readonly<Record<VerifyMessage, string>> = {
   'probe-elsewhere': 'input probe',
   'loose-and-live': 'end amps',
   'loose-and-dead': 'end [amps]',
+  'loose-not-shown-dead': 'end [amps]',
   'dead-short': 'part amps rated',
   'overload-trips': 'part amps rated',
   'ground-fault-trips': 'part amps rated',

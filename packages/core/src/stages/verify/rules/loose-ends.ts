@@ -1,7 +1,18 @@
 import type { Finding } from '../../../base/verdict.ts'
+import { isMotor, isPowered } from '../../../domain/load/load.ts'
 import { LIMITS } from '../../../domain/wiring/limits.ts'
-import type { Rule } from '../rule.ts'
+import type { Evidence, Rule } from '../rule.ts'
 import { commandsOf } from '../rule.ts'
+
+/** A lead of a motor with several windings: one that runs induces volts in the others. */
+const isCoupled = ({ job }: Evidence, end: string): boolean =>
+  job.loads.some(
+    load =>
+      isPowered(load) &&
+      isMotor(load) &&
+      load.circuits.length > 1 &&
+      load.leads.some(lead => lead.function !== 'earth' && `${load.id}.${lead.id}` === end),
+  )
 
 /** No end hangs off its terminal bare; one that is live is a danger. */
 export const looseEnds: Rule = {
@@ -11,9 +22,10 @@ export const looseEnds: Rule = {
   check: evidence =>
     [...evidence.touched].map(([end, { amps, state }]): Finding => {
       const live = amps > LIMITS.touchAmps
+      const quiet = isCoupled(evidence, end) ? 'loose-not-shown-dead' : 'loose-and-dead'
       return {
         rule: looseEnds.id,
-        message: live ? 'loose-and-live' : 'loose-and-dead',
+        message: live ? 'loose-and-live' : quiet,
         verdict: 'breaks',
         severity: live ? 'danger' : 'caution',
         subjects: [end],

@@ -198,6 +198,11 @@ describe('[VERIFY-12] no bare end', () => {
     const slip = { ends: { 'pump-b.earth': 'loose' } }
     expect(found(everyday, slip, 'VERIFY-12')[0]).toMatchObject({ message: 'loose-and-dead' })
   })
+  test('a bare lead of a two-speed motor is never called dead', () => {
+    const oneLeg = planned('everyday-120-circulation', 'heron-4')
+    const slip = { ends: { 'pump-a.low': 'loose' } }
+    expect(found(oneLeg, slip, 'VERIFY-12')[0]?.message).not.toBe('loose-and-dead')
+  })
   test('capped is no finding', () =>
     expect(found(everyday, { ends: { 'pump-b.common': 'insulated' } }, 'VERIFY-12')).toEqual([]))
 })
