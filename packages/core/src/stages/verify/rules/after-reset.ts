@@ -1,5 +1,11 @@
+import type { Finding } from '../../../base/verdict.ts'
 import type { Rule } from '../rule.ts'
 import { COMMON_PRACTICE } from '../rule.ts'
+
+const messageFor = ({ message }: Finding): string => {
+  if (message === 'heater-without-water') return 'dry-after-reset'
+  return 'unsafe-after-reset'
+}
 
 /**
  * With the settings that the box falls back to at a reset or power cut, nothing becomes dangerous.

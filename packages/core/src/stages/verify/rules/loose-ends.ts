@@ -14,6 +14,11 @@ const isCoupled = ({ job }: Evidence, end: string): boolean =>
       load.leads.some(lead => lead.function !== 'earth' && `${load.id}.${lead.id}` === end),
   )
 
+const messageOf = (live: boolean, coupled: boolean): string => {
+  if (live) return 'loose-and-live'
+  return coupled ? 'loose-not-shown-dead' : 'loose-and-dead'
+}
+
 /** No end hangs off its terminal bare; one that is live is a danger. */
 export const looseEnds: Rule = {
   id: 'VERIFY-12',
@@ -22,10 +27,9 @@ export const looseEnds: Rule = {
   check: evidence =>
     [...evidence.touched].map(([end, { amps, state }]): Finding => {
       const live = amps > LIMITS.touchAmps
-      const quiet = isCoupled(evidence, end) ? 'loose-not-shown-dead' : 'loose-and-dead'
       return {
         rule: looseEnds.id,
-        message: live ? 'loose-and-live' : quiet,
+        message: messageOf(live, isCoupled(evidence, end)),
         verdict: 'breaks',
         severity: live ? 'danger' : 'caution',
         subjects: [end],
