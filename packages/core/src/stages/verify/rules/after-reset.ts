@@ -20,7 +20,7 @@ export const afterReset: Rule = {
   check: ({ job, reset = [] }) =>
     reset.slice(0, 1).map(worst => ({
       rule: afterReset.id,
-      message: worst.message === 'heater-without-water' ? 'dry-after-reset' : 'unsafe-after-reset',
+      message: messageFor(worst),
       verdict: 'provided',
       severity: 'warning',
       subjects: ['profile', 'currentLimit'],
