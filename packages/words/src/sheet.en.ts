@@ -267,7 +267,7 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'read.case': 'Earth lug – metal of {load}, plugged in, power off',
   'read.jumper': '{jumper}: {a} – {b}',
   'read.heater': '{load}, element alone, leads off {terminals}',
-  'read.earth': 'Earth: {a} to {all}, heater tube, motor cases, box metal. Write the highest',
+  'read.earth': 'Earth: {a} to {all}, heater tube, box metal. Write the highest',
   'read.probe': '{probe}, unplugged',
   'read.output': '{command}: {a} – {b}',
   'read.always-on': '{place}, always on: {a} – {b}',

@@ -91,10 +91,12 @@ svg.glyph { display: inline-block; vertical-align: -1mm; margin-right: 1mm; }
 @media screen {
   body { padding: 5mm; }
   .scroll { overflow-x: auto; }
+  .head .job, .step .licensed { white-space: normal; overflow-wrap: anywhere; }
 }
 @media screen and (max-width: 700px) {
   html { font-size: 16px; }
   .cols { display: block; }
+  main table { display: block; overflow-x: auto; }
   .scroll svg.board { width: 186mm; max-width: none; }
   .open li { grid-template-columns: 9mm 1fr; }
   .open li > :last-child { grid-column: 1 / -1; }
