@@ -27,6 +27,8 @@ export const terminal = z.strictObject({
   holds: z.strictObject({ from: conductorSize, to: conductorSize }).optional(),
   torque: quantity('N·m').optional(),
   rated: quantity('A'),
+  /** How many conductors it takes; more than one only where its maker says so. */
+  conductors: z.number().int().min(1).max(12).default(1),
   /** Where the eye finds it, from the upper left corner of the board. */
   at: z.tuple([quantity('m'), quantity('m')]),
 })

@@ -1,7 +1,7 @@
 import type { Diagnostic } from '../../base/diagnostic.ts'
 import { idsOf, named, unique } from '../names.ts'
 import type { Load, PoweredLoad } from './load.ts'
-import { isPowered } from './load.ts'
+import { isMains, isPowered } from './load.ts'
 
 type Path = Diagnostic['path']
 
@@ -47,6 +47,20 @@ function checkVolts(load: PoweredLoad, path: Path): readonly Diagnostic[] {
       ]
 }
 
+/** A mains load without an earth lead is double insulated, or a fault can make its metal live. */
+function checkEarth(load: PoweredLoad, path: Path): readonly Diagnostic[] {
+  const hasEarth = load.leads.some(each => each.function === 'earth')
+  if (hasEarth || load.doubleInsulated !== undefined || !isMains(load)) return []
+  return [
+    {
+      code: 'missing-key',
+      path: [...path, 'doubleInsulated'],
+      is: 'no lead of function earth, and nothing said of double insulation',
+      may: 'an earth lead; or doubleInsulated: true where the plate shows it, false where it does not',
+    },
+  ]
+}
+
 function checkPowered(load: PoweredLoad, path: Path): readonly Diagnostic[] {
   const moves =
     'movesWaterThroughHeater' in load
@@ -54,7 +68,12 @@ function checkPowered(load: PoweredLoad, path: Path): readonly Diagnostic[] {
           named([...path, 'movesWaterThroughHeater', index], id, idsOf(load.circuits), 'a circuit'),
         )
       : []
-  return [...checkCircuits(load, path), ...checkVolts(load, path), ...moves]
+  return [
+    ...checkCircuits(load, path),
+    ...checkVolts(load, path),
+    ...checkEarth(load, path),
+    ...moves,
+  ]
 }
 
 /** What a schema cannot say of the loads of a tub or a carton. */

@@ -50,6 +50,8 @@ const common = {
 const powered = {
   ...common,
   volts: quantity('V').optional(),
+  /** No metal that a fault could make live. A mains load without an earth lead has to say. */
+  doubleInsulated: z.boolean().optional(),
   circuits: z.array(circuit).min(1),
   /** A dual-voltage load: what each strap position means, and the one found. */
   straps: z.strictObject({ found: id, positions: z.record(id, strap) }).optional(),
@@ -82,5 +84,14 @@ export type Circuit = PoweredLoad['circuits'][number]
 export type Lead = Load['leads'][number]
 
 export const isPowered = (each: Load): each is PoweredLoad => each.kind !== 'probe'
+/** Extra-low voltage, alternating [V]. @source [IEC-61140] (from memory) */
+export const EXTRA_LOW_VOLTS = 50
+
+/** Whether any plate of the load is above extra-low voltage; plates are in `volts` or in the straps. */
+export const isMains = (each: PoweredLoad): boolean =>
+  [each.volts, ...Object.values(each.straps?.positions ?? {}).map(strap => strap.volts)].some(
+    volts => volts !== undefined && volts.si > EXTRA_LOW_VOLTS,
+  )
+
 export const isMotor = (each: Load): boolean =>
   each.kind === 'pump' || each.kind === 'circulation-pump' || each.kind === 'blower'

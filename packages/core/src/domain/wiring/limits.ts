@@ -1,3 +1,5 @@
+import { EXTRA_LOW_VOLTS } from '../load/load.ts'
+
 /**
  * Words that need numbers have them here. Trade judgement, common practice, no source, unless one
  * is named.
@@ -19,7 +21,7 @@ export const LIMITS = {
   /** Energised though nothing commands it, as a share of its plate volts. */
   onWhenOff: 0.25,
   /** Extra-low voltage to earth, alternating [V]. @source [IEC-61140] (from memory) */
-  extraLowVolts: 50,
+  extraLowVolts: EXTRA_LOW_VOLTS,
   /** Exposed metal to earth [V]. */
   metalVolts: 5,
   /** Earth current where no ground-fault device watches [A]. */
