@@ -70,17 +70,32 @@ export interface Network {
     readonly rated: number
     readonly branch: number
   }[]
+  /** Branch of each load circuit, in the order of `circuits`. */
+  readonly circuitBranches: readonly number[]
+  /** Conductors, leads and tails that have both sides on something. */
+  readonly conductors: readonly {
+    readonly name: string
+    readonly rated: number
+    readonly branch: number
+  }[]
   /** Per terminal with ends on it, the branches of those ends. */
-  readonly landed: ReadonlyMap<string, readonly number[]>
+  readonly landed: ReadonlyMap<string, readonly LandedEnd[]>
   /** Branches of the earth conductors, by name. */
   readonly earths: readonly { readonly name: string; readonly branch: number }[]
   readonly metal: readonly { readonly name: string; readonly node: string }[]
 }
 
+/** A branch with one side on a terminal. */
+export interface LandedEnd {
+  readonly branch: number
+  /** 1 where amps that the branch counts positive leave the terminal, −1 where they arrive. */
+  readonly sign: 1 | -1
+}
+
 type Draft = { -readonly [Key in keyof Network]: Mutable<Network[Key]> }
 type Mutable<T> =
-  T extends ReadonlyMap<string, readonly number[]>
-    ? Map<string, number[]>
+  T extends ReadonlyMap<string, readonly (infer Each)[]>
+    ? Map<string, Each[]>
     : T extends readonly (infer Each)[]
       ? Each[]
       : T
@@ -104,6 +119,8 @@ export function buildNetwork(job: OracleJob, landing: RawLanding, overrides: Ove
     circuits: loadCircuits(job, landing),
     probes: [],
     jumpers: [],
+    circuitBranches: [],
+    conductors: [],
     landed: new Map(),
     earths: [],
     metal: [],
@@ -303,7 +320,12 @@ function addWires(job: OracleJob, draft: Draft, landing: RawLanding): void {
     if (a !== undefined && b !== undefined) {
       const branch = add(draft, { a, b, r: wire.ohms, what: 'copper' })
       if (wire.isEarth) draft.earths.push({ name: wire.id, branch })
-      for (const terminal of terminals) if (terminal) pushLanded(draft, terminal.name, branch)
+      draft.conductors.push({ name: wire.id, rated: wire.carries, branch })
+      terminals.forEach((terminal, at) => {
+        // the first end of a cable is the first side of its branch; the end of a lead is the second
+        const sign = wire.inner === undefined && at === 0 ? 1 : -1
+        if (terminal) pushLanded(draft, terminal.name, { branch, sign })
+      })
     } else if (a !== undefined) {
       for (const end of wire.ends)
         if (placeOfEnd(job, landing, end) === 'loose') addTouch(draft, end, a, wire.ohms)
@@ -311,10 +333,10 @@ function addWires(job: OracleJob, draft: Draft, landing: RawLanding): void {
   }
 }
 
-function pushLanded(draft: Draft, terminal: string, branch: number): void {
+function pushLanded(draft: Draft, terminal: string, end: LandedEnd): void {
   const own = draft.landed.get(terminal)
-  if (own) own.push(branch)
-  else draft.landed.set(terminal, [branch])
+  if (own) own.push(end)
+  else draft.landed.set(terminal, [end])
 }
 
 function addTouch(draft: Draft, end: string, node: string, ohms: number): void {
@@ -325,7 +347,8 @@ function addTouch(draft: Draft, end: string, node: string, ohms: number): void {
 }
 
 function addLoads(job: OracleJob, draft: Draft, overrides: Overrides): void {
-  for (const { a, b, r, x } of draft.circuits) add(draft, { a, b, r, x, what: 'load' })
+  for (const { a, b, r, x } of draft.circuits)
+    draft.circuitBranches.push(add(draft, { a, b, r, x, what: 'load' }))
   for (const load of job.loads) {
     const earth = earthLeadOf(load)
     if (earth !== undefined) addMetal(draft, load, earth)

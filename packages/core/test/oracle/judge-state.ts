@@ -1,52 +1,21 @@
-import type { Findings, Level } from './findings.ts'
+import type { Level } from './findings.ts'
 import { above, below, both, either, not, note } from './findings.ts'
+import { holdsBothPolesOpen } from './heater-poles.ts'
+import { judgeRatings } from './judge-ratings.ts'
 import type { LoadCircuit } from './load-circuits.ts'
-import type { OracleJob } from './read-job.ts'
-import type { Settled } from './settle-state.ts'
+import { SAFE_VOLTS } from './load-circuits.ts'
+import type { Seen } from './seen.ts'
+import { round, tell } from './seen.ts'
 import { afterTrips, amps, groundFaultSum } from './settle-state.ts'
-import { branchAmps, secondaryAmps, solveNetwork, voltsBetween } from './solve-dense.ts'
+import { solveNetwork, voltsBetween } from './solve-dense.ts'
 
-const SAFE_VOLTS = 50 // IEC 61140, extra-low voltage
 const METAL_VOLTS = 5
 const EARTH_AMPS = 10e-3 // where no ground-fault device gives its own
 const TOUCH_AMPS = 0.5e-3 // IEC 60990
 const AWAKE_VOLTS = 85
 const SHARE = { energised: 0.1, energisedOff: 0.25, over: 1.1, under: 0.85 }
 
-/** One settled state, and where to write what it shows. */
-export interface Seen {
-  readonly job: OracleJob
-  readonly findings: Findings
-  readonly settled: Settled
-  /** For the reasons: the commands that are on. */
-  readonly state: string
-  /** Whether it is not cleared, and no fuse is near its blow. */
-  readonly holds: Level
-}
-
-export const seenState = (
-  job: OracleJob,
-  findings: Findings,
-  settled: Settled,
-  state: string,
-): Seen => ({
-  job,
-  findings,
-  settled,
-  state,
-  holds: both(not(settled.cleared), settled.fuse === 1 ? 1 : 2),
-})
-
-const tell = (seen: Seen, kind: string, subject: string, level: Level, text: () => string): void =>
-  note(
-    seen.findings,
-    { kind, subject, level: both(level, seen.holds) },
-    () => `${text()} in state ${seen.state}`,
-  )
-
-const round = (figure: number): string => String(Number(figure.toPrecision(4)))
-
-/** Kinds 1, 2, 3, 4b, 4c, 5c, 7a, 8 and 10, in one state that is not cleared. */
+/** Kinds 1a, 2, 3, 4b, 4c, 5c, 7a, 8 and 10, in one state that is not cleared. */
 export function judgeState(seen: Seen): void {
   if (seen.settled.fuse === 1)
     note(
@@ -70,34 +39,6 @@ export function judgeState(seen: Seen): void {
   judgeDryHeater(seen)
   judgeTwoSpeeds(seen)
   judgeLoose(seen)
-}
-
-function judgeRatings(seen: Seen): void {
-  const { solution } = seen.settled
-  const { network } = solution.numbered
-  const tellAmps = (subject: string, through: number, rated: number): void =>
-    tell(
-      seen,
-      '1 above rating',
-      subject,
-      above(through, rated),
-      () => `${round(through)} A on ${round(rated)} A`,
-    )
-  for (const [terminal, branches] of network.landed) {
-    const through = branches.reduce((sum, branch) => sum + amps(solution, branch), 0)
-    tellAmps(terminal, through, seen.job.terminals.get(terminal)?.rated ?? 0)
-  }
-  for (const each of network.switches)
-    if (each.kind === 'contact' || each.kind === 'switch')
-      tellAmps(each.name, amps(solution, each.branch), each.rated)
-  for (const each of network.jumpers) tellAmps(each.name, amps(solution, each.branch), each.rated)
-  network.windings.forEach((each, at) => {
-    const { re, im } = secondaryAmps(solution, at)
-    const magnetising = branchAmps(solution, each.magnetising)
-    const primary = Math.hypot(each.ratio * re + magnetising.re, each.ratio * im + magnetising.im)
-    tellAmps(`${each.name} secondary`, Math.hypot(re, im), each.rated.secondary)
-    tellAmps(`${each.name} primary`, primary, each.rated.primary)
-  })
 }
 
 const voltsOf = (seen: Seen, each: LoadCircuit): number =>
@@ -243,13 +184,32 @@ function judgeLoose(seen: Seen): void {
   })
 }
 
-/** Kinds 5b and 6a, in the all-off state. */
+/** Kinds 5b, 6a and 7c, in the all-off state. */
 export function judgeAllOff(seen: Seen): void {
   judgeBlind(seen)
   for (const each of circuitsOf(seen)) {
-    if (each.load.kind === 'keypad') continue
+    if (!each.isMains) continue
     const level = hasShare(seen, each, SHARE.energisedOff)
     tell(seen, '6a on while off', each.name, level, () => `${round(voltsOf(seen, each))} V`)
+  }
+  if (holdsBothPolesOpen(seen.job)) judgeSecondContact(seen)
+}
+
+const LIVE_SHARE = 0.5
+
+/** Kind 7c: a live node of an idle heater leaves one contact between it and heat without end. */
+function judgeSecondContact(seen: Seen): void {
+  for (const each of heatersOf(seen)) {
+    if (!each.isMains) continue
+    const volts = [each.a, each.b].map(node => voltsBetween(seen.settled.solution, node))
+    const live = Math.max(...volts)
+    tell(
+      seen,
+      '7c past the second contact',
+      each.name,
+      above(live, LIVE_SHARE * seen.job.legVolts),
+      () => `${round(live)} V to the reference`,
+    )
   }
 }
 
@@ -269,14 +229,14 @@ function judgeBlind(seen: Seen): void {
   }
 }
 
-const NEUTRAL_SHARE = { off: 0.5, on: 0.1 }
+const NEUTRAL_SHARE = 0.1
 
 /** Kind 6b, first half: in the all-off state both nodes are live, nothing across. */
 export function isLiveBothSides(seen: Seen, each: LoadCircuit): Level {
   const { solution } = seen.settled
-  const limit = NEUTRAL_SHARE.off * seen.job.legVolts
+  const limit = LIVE_SHARE * seen.job.legVolts
   return both(
-    each.plate > SAFE_VOLTS ? 2 : 0,
+    each.isMains ? 2 : 0,
     seen.holds,
     above(voltsBetween(solution, each.a), limit),
     above(voltsBetween(solution, each.b), limit),
@@ -287,7 +247,7 @@ export function isLiveBothSides(seen: Seen, each: LoadCircuit): Level {
 /** Kind 6b, second half: energised with one of its nodes near the reference. */
 export function isRunFromNeutral(seen: Seen, each: LoadCircuit): Level {
   const { solution } = seen.settled
-  const limit = NEUTRAL_SHARE.on * seen.job.legVolts
+  const limit = NEUTRAL_SHARE * seen.job.legVolts
   const nodes = [each.a, each.b].map(node => below(voltsBetween(solution, node), limit))
   return both(seen.holds, hasShare(seen, each, SHARE.energised), either(...nodes))
 }

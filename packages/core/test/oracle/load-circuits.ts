@@ -4,6 +4,9 @@ import type { RawCircuit, RawLanding, RawLoad } from './raw-files.ts'
 import type { OracleJob } from './read-job.ts'
 import { innerNode, isMotor, placeOfEnd } from './read-job.ts'
 
+/** Plate volts above these are mains. */
+export const SAFE_VOLTS = 50 // IEC 61140, extra-low voltage
+
 /** One circuit of a load as a landing straps it. */
 export interface LoadCircuit {
   /** `load.circuit` */
@@ -16,6 +19,7 @@ export interface LoadCircuit {
   readonly r: number
   readonly x: number
   readonly isMotor: boolean
+  readonly isMains: boolean
   readonly isHeater: boolean
   readonly movesWater: boolean
 }
@@ -33,6 +37,12 @@ export function loadCircuits(job: OracleJob, landing: RawLanding): LoadCircuit[]
 /** The strap position of a load: as landed, else as found. */
 export const strapOf = (landing: RawLanding, load: RawLoad): string | undefined =>
   load.straps ? (landing.straps[load.id] ?? load.straps.found) : undefined
+
+/** Volts on the plate of a load as a landing straps it; undefined where it has none. */
+export function plateVolts(landing: RawLanding, load: RawLoad): number | undefined {
+  const written = load.straps?.positions[strapOf(landing, load) ?? '']?.volts ?? load.volts
+  return written === undefined ? undefined : readQuantity(written)
+}
 
 interface Plate {
   readonly volts: number
@@ -52,6 +62,7 @@ function circuitOf(load: RawLoad, circuit: RawCircuit, plate: Plate): LoadCircui
     r: size * plate.pf,
     x: size * Math.sqrt(1 - plate.pf * plate.pf),
     isMotor: isMotor(load),
+    isMains: plate.volts > SAFE_VOLTS,
     isHeater: load.kind === 'heater',
     movesWater: (load.movesWaterThroughHeater ?? []).includes(circuit.id),
   }
@@ -59,9 +70,8 @@ function circuitOf(load: RawLoad, circuit: RawCircuit, plate: Plate): LoadCircui
 
 function plateOf(job: OracleJob, landing: RawLanding, load: RawLoad, circuit: RawCircuit): Plate {
   const position = load.straps?.positions[strapOf(landing, load) ?? '']
-  const written = position?.volts ?? load.volts
-  if (written === undefined) throw new Error(`${load.id} has no plate volts`)
-  const volts = readQuantity(written)
+  const volts = plateVolts(landing, load)
+  if (volts === undefined) throw new Error(`${load.id} has no plate volts`)
   const pf = circuit.powerFactor ?? 1
   const amps = ampsOf({ amps: position?.amps[circuit.id] ?? circuit.amps, circuit, volts, pf })
   return { volts, pf, amps: amps ?? leastContactRating(job, load) }

@@ -26,12 +26,6 @@ const RIGHT: readonly Case[] = [
     expected: 'right',
     why: 'an element has no polarity',
   },
-  {
-    name: 'heater bond on the earth stud',
-    landing: ends({ 'heater.earth': 'box.A4' }),
-    expected: 'right',
-    why: 'the same node, a terminal of higher rating',
-  },
 ]
 
 const HARMLESS: readonly Case[] = [
@@ -101,6 +95,29 @@ const HARMLESS: readonly Case[] = [
     landing: ends({ 'limit-probe.signal': 'insulated', 'limit-probe.common': 'insulated' }),
     expected: 'harmless',
     why: 'the box sees an open probe and refuses to heat',
+  },
+  {
+    name: 'leg 1 and neutral exchanged at both ends of the run',
+    landing: ends({
+      'run.leg1@gf': 'gf.N',
+      'run.leg1@box': 'box.A2',
+      'run.neutral@gf': 'gf.L1',
+      'run.neutral@box': 'box.A1',
+    }),
+    expected: 'harmless',
+    why: 'the same network through copper of other colours',
+  },
+  {
+    name: 'light on the keypad’s supply',
+    landing: ends({ 'light.hot': 'box.K1' }),
+    expected: 'harmless',
+    why: 'a 12 V light that is always on',
+  },
+  {
+    name: 'keypad return on an earth tab',
+    landing: ends({ 'keypad.common': 'box.D4' }),
+    expected: 'harmless',
+    why: 'the keypad is dead; earth is no mains',
   },
 ]
 
@@ -258,6 +275,48 @@ const HAZARDOUS: readonly Case[] = [
     reason: '10 loose and live: run.leg1@box',
     why: 'a bare leg',
   },
+  {
+    name: 'keypad return on the return of a 120 V output',
+    landing: ends({ 'keypad.common': 'box.D3' }),
+    expected: 'hazardous',
+    reason: '3 mixed: keypad',
+    why: 'what a hand touches hangs between 12 V and the neutral',
+  },
+  {
+    name: 'neutral on a probe’s common',
+    landing: ends({ 'run.neutral@box': 'box.S2' }),
+    expected: 'hazardous',
+    reason: '3 mixed: box.Q2',
+    why: 'the whole low-voltage side is on the neutral',
+  },
+  {
+    name: 'cable earth on a small tab',
+    landing: ends({ 'run.earth@box': 'box.E4' }),
+    expected: 'hazardous',
+    reason: '4d main earth: run.earth@box on 10 A behind 50 A',
+    why: 'a fault to earth would burn the tab before the breaker opens',
+  },
+  {
+    name: 'circulation pump on leg 1 in',
+    landing: ends({ 'circulation.hot': 'box.A1' }),
+    expected: 'hazardous',
+    reason: '6a on while off: circulation.run',
+    why: 'a mains load that is always on',
+  },
+  {
+    name: 'heater common on leg 2 in',
+    landing: ends({ 'heater.common': 'box.A3' }),
+    expected: 'hazardous',
+    reason: '7c past the second contact: heater.element',
+    why: 'the box opens both poles, here only one',
+  },
+  {
+    name: 'heater past its second contact, turned round',
+    landing: ends({ 'heater.hot': 'box.A3', 'heater.common': 'box.H1' }),
+    expected: 'hazardous',
+    reason: '7c past the second contact: heater.element',
+    why: 'the same, its leads exchanged',
+  },
 ]
 
 describe('the sample tub on the sample box', () => {
@@ -311,7 +370,7 @@ describe('other files', () => {
     expect(judgeLanding(job, plan).reasons).toEqual([])
     // 16 A, the motor rating of its contact, beside pump A high: above the tab that both share
     const shared = judgeLanding(job, withEnds(plan, { 'pump-a.high': 'box.C1' }))
-    expect(shared.reasons).toContainEqual(expect.stringContaining('1 above rating: box.C1 25'))
+    expect(shared.reasons).toContainEqual(expect.stringContaining('1a above rating: box.C1 26'))
   })
 
   it('calls a supply without a ground-fault device hazardous', () => {
@@ -353,7 +412,7 @@ board:
     - { id: R1, kind: contact, across: [L, P-HOT], rated: { resistive: 16 A } }
     - { id: U1, kind: electronics, across: [L, N], volts: 230 V, power: 5 W }
 feeds: [{ id: one, system: single-phase-230, lands: { leg1: L, neutral: N, earth: E } }]
-places: [{ id: pump, lands: { hot: P1, common: P2, earth: P4 }, commands: { hot: pump } }]
+places: [{ id: pump, takes: [pump], lands: { hot: P1, common: P2, earth: P4 }, commands: { hot: pump } }]
 commands: [{ id: pump, closes: [R1] }]
 heat: heat
 profiles: [{ id: only, commands: [pump], heatsWith: [] }]

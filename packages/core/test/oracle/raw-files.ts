@@ -8,6 +8,8 @@ export interface RawTerminal {
   readonly node: string
   readonly class: 'mains' | 'earth' | 'low-voltage' | 'sensor'
   readonly rated: string
+  readonly conductors?: number
+  readonly holds?: { readonly from: string; readonly to: string }
 }
 
 export interface RawPart {
@@ -72,6 +74,7 @@ export interface RawLoad {
   readonly kind: string
   readonly id: string
   readonly volts?: string
+  readonly doubleInsulated?: boolean
   readonly leads: readonly {
     readonly id: string
     readonly function: string
@@ -147,6 +150,7 @@ export interface RawBox {
   readonly feeds: readonly RawFeed[]
   readonly places: readonly {
     readonly id: string
+    readonly takes: readonly string[]
     readonly lands: Readonly<Record<string, string>>
     readonly commands?: Readonly<Record<string, string>>
   }[]
@@ -155,6 +159,8 @@ export interface RawBox {
   readonly heat: string
   readonly profiles: readonly RawProfile[]
   readonly currentLimit: { readonly offered: readonly string[]; readonly names: 'draw' | 'breaker' }
+  /** What the box falls back to by itself; what is left out stays. */
+  readonly resetsTo?: { readonly profile?: string; readonly currentLimit?: string }
   readonly sensors?: readonly RawSensor[]
   readonly supplied?: readonly RawLoad[]
 }

@@ -1,4 +1,5 @@
 import { parse } from 'yaml'
+import { conductorLimits } from './conductor-limits.ts'
 import { copperOhms, readArea, readGreatest, readQuantity } from './quantities.ts'
 import type {
   RawBoard,
@@ -20,6 +21,10 @@ export interface Terminal {
   readonly node: string
   readonly class: 'mains' | 'earth' | 'low-voltage' | 'sensor'
   readonly rated: number
+  /** How many ends it takes. */
+  readonly takes: number
+  /** Least and greatest copper area that it holds [mm²], where that is said. */
+  readonly holds?: readonly [from: number, to: number]
 }
 
 export interface Board {
@@ -40,6 +45,8 @@ export interface End {
   readonly board: string
   /** Where its file says that it sits; absent for what only a plan can say. */
   readonly surveyed?: string
+  /** Copper [mm²]. */
+  readonly area: number
   /** A moulded end stays where it is. */
   readonly fixed: boolean
 }
@@ -48,6 +55,8 @@ export interface End {
 export interface Wire {
   readonly id: string
   readonly ohms: number
+  /** What its size carries [A]. */
+  readonly carries: number
   readonly isEarth: boolean
   readonly ends: readonly string[]
   /** The node at its other side, where that side is no end. */
@@ -70,9 +79,12 @@ export interface OracleJob {
   readonly hertz: number
   readonly sourceOhms: number
   readonly breaker: number
+  /** The breaker where the survey knows it: the greatest that it may be [A]. */
+  readonly knownBreaker?: number
 }
 
-const TAIL = { length: 0.5, area: 8.37 }
+const TAIL = { length: 0.5, size: '8 AWG' }
+const LEAD_LENGTH = 1
 const SOURCE_OHMS = 0.025
 
 /** Reads survey, box and devices from their YAML texts, and derives ends, copper and feed. */
@@ -93,6 +105,7 @@ export function readJob(
   const tails = tailsOf(survey, devices)
   const ends = [...cables.ends, ...tails.ends, ...loads.flatMap(leadEnds)]
   const { supply } = survey
+  const knownBreaker = readGreatest(supply.breaker)
   return {
     survey,
     box,
@@ -109,7 +122,8 @@ export function readJob(
     sourceOhms:
       supply.sourceImpedance === undefined ? SOURCE_OHMS : readQuantity(supply.sourceImpedance),
     // an unknown breaker: the largest that the box allows, which trips last
-    breaker: readGreatest(supply.breaker) ?? readQuantity(box.largestBreaker),
+    breaker: knownBreaker ?? readQuantity(box.largestBreaker),
+    ...(knownBreaker === undefined ? {} : { knownBreaker }),
   }
 }
 
@@ -152,6 +166,8 @@ function boardOf(id: string, raw: RawBoard, fedAt: Readonly<Record<string, strin
       node: `${id}.${each.node}`,
       class: each.class,
       rated: readQuantity(each.rated),
+      takes: each.conductors ?? 1,
+      ...(each.holds ? { holds: [readArea(each.holds.from), readArea(each.holds.to)] } : {}),
     })),
     connectors: raw.connectors ?? [],
     parts: raw.parts ?? [],
@@ -180,6 +196,12 @@ function loadsOf(survey: RawSurvey, box: RawBox): RawLoad[] {
   return [...survey.loads, ...supplied]
 }
 
+/** What a conductor of a size and a length [m] is in the network. */
+const copperOf = (size: string, length: number): Pick<Wire, 'ohms' | 'carries'> => ({
+  ohms: copperOhms({ length, area: readArea(size) }),
+  carries: conductorLimits(size).carries,
+})
+
 function cablesOf(survey: RawSurvey, plan: RawLanding): { ends: End[]; wires: Wire[] } {
   const ends: End[] = []
   const wires: Wire[] = []
@@ -189,23 +211,23 @@ function cablesOf(survey: RawSurvey, plan: RawLanding): { ends: End[]; wires: Wi
       const near = nearName(plan, id, cable.from)
       const far = `${id}@${cable.to}`
       const isFixed = cable.moulded ?? false
+      const area = readArea(conductor.size)
       ends.push({
         name: near,
         board: cable.from,
         surveyed: `${cable.from}.${conductor.from}`,
+        area,
         fixed: isFixed,
       })
       ends.push({
         name: far,
         board: cable.to,
         ...(conductor.to === undefined ? {} : { surveyed: `${cable.to}.${conductor.to}` }),
+        area,
         fixed: false,
       })
-      const ohms = copperOhms({
-        length: readQuantity(cable.length),
-        area: readArea(conductor.size),
-      })
-      wires.push({ id, ohms, isEarth: conductor.function === 'earth', ends: [near, far] })
+      const copper = copperOf(conductor.size, readQuantity(cable.length))
+      wires.push({ id, ...copper, isEarth: conductor.function === 'earth', ends: [near, far] })
     }
   return { ends, wires }
 }
@@ -225,11 +247,12 @@ function tailsOf(survey: RawSurvey, devices: readonly RawDevice[]): { ends: End[
       name: `${board}.${tail.id}`,
       board,
       surveyed: `${board}.${tail.lands}`,
+      area: readArea(TAIL.size),
       fixed: false,
     })),
     wires: all.map(({ board, tail }) => ({
       id: `${board}.${tail.id}`,
-      ohms: copperOhms(TAIL),
+      ...copperOf(TAIL.size, TAIL.length),
       isEarth: false,
       ends: [`${board}.${tail.id}`],
       inner: `${board}.${tail.node}`,
@@ -238,12 +261,17 @@ function tailsOf(survey: RawSurvey, devices: readonly RawDevice[]): { ends: End[
 }
 
 const leadEnds = (load: RawLoad): End[] =>
-  load.leads.map(lead => ({ name: `${load.id}.${lead.id}`, board: 'box', fixed: false }))
+  load.leads.map(lead => ({
+    name: `${load.id}.${lead.id}`,
+    board: 'box',
+    area: readArea(lead.size),
+    fixed: false,
+  }))
 
 const leadWires = (load: RawLoad): Wire[] =>
   load.leads.map(lead => ({
     id: `${load.id}.${lead.id}`,
-    ohms: copperOhms({ length: 1, area: readArea(lead.size) }),
+    ...copperOf(lead.size, LEAD_LENGTH),
     isEarth: lead.function === 'earth',
     ends: [`${load.id}.${lead.id}`],
     inner: innerNode(load.id, lead.id),

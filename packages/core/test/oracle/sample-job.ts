@@ -53,6 +53,63 @@ export const SAMPLE_PLAN: RawLanding = {
   settings: { profile: 'circulation-heats', currentLimit: '40 A' },
 }
 
+export const GARDEN_FILES = {
+  survey: read('tubs/garden-230.yaml'),
+  box: read('boxes/sorrel-32.yaml'),
+  devices: [read('devices/residual-current-breaker-2.yaml'), read('devices/isolator-2.yaml')],
+}
+
+/** The garden tub behind its isolator, landed by hand from the files. */
+export const GARDEN_PLAN: RawLanding = {
+  ends: {
+    'armoured.line@rcd': 'rcd.L',
+    'armoured.neutral@rcd': 'rcd.N',
+    'armoured.earth@rcd': 'rcd.EB',
+    'armoured.line@isolator': 'isolator.L-in',
+    'armoured.neutral@isolator': 'isolator.N-in',
+    'armoured.earth@isolator': 'isolator.E-in',
+    'last.line@isolator': 'isolator.L-out',
+    'last.neutral@isolator': 'isolator.N-out',
+    'last.earth@isolator': 'isolator.E-out',
+    'last.line@box': 'box.V1',
+    'last.neutral@box': 'box.V2',
+    'last.earth@box': 'box.V3',
+    'pump-a.high': 'box.W1',
+    'pump-a.low': 'box.W2',
+    'pump-a.common': 'box.W3',
+    'pump-a.earth': 'box.W4',
+    'circulation.hot': 'box.Y1',
+    'circulation.common': 'box.Y2',
+    'circulation.earth': 'box.Y3',
+    'blower.hot': 'box.B1',
+    'blower.common': 'box.B2',
+    'blower.earth': 'box.B3',
+    'ozonator.hot': 'box.Z1',
+    'ozonator.common': 'box.Z2',
+    'light.hot': 'box.D1',
+    'light.common': 'box.D2',
+    'heater.hot': 'box.G1',
+    'heater.common': 'box.G2',
+    'heater.earth': 'box.G3',
+    'water-probe.signal': 'box.P1',
+    'water-probe.common': 'box.P2',
+    'limit-probe.signal': 'box.P3',
+    'limit-probe.common': 'box.P4',
+    'keypad.hot': 'box.D3',
+    'keypad.common': 'box.D4',
+  },
+  jumpers: {},
+  straps: {},
+  settings: { profile: 'circulation-heats', currentLimit: '32 A' },
+}
+
+/** A text with one piece of it written otherwise; every one of that piece. */
+export function edited(text: string, from: string | RegExp, to: string): string {
+  const after = text.replaceAll(from, to)
+  if (after === text) throw new Error(`nothing to edit: ${from}`)
+  return after
+}
+
 export const sampleJob = (): OracleJob => readJob(SAMPLE_FILES, SAMPLE_PLAN)
 
 /** The plan with some ends elsewhere. */

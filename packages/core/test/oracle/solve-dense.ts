@@ -82,18 +82,29 @@ export function numberNetwork(network: Network): Numbered {
   return numbered
 }
 
+/** A branch solved with another impedance: its own times a factor. */
+export interface Scaled {
+  readonly branch: number
+  readonly by: number
+}
+
 /**
  * Node voltages with the given switches closed: one value per switch, 1 or 0.
  *
  * Dense elimination with partial pivoting, then refined: what flows out of each node is summed
  * branch by branch, so that nodes held by insulation alone keep their digits too.
  */
-export function solveNetwork(numbered: Numbered, closed: Uint8Array): Solution {
+export function solveNetwork(
+  numbered: Numbered,
+  closed: Uint8Array,
+  scaled: readonly Scaled[] = [],
+): Solution {
   const { size, work, base, rows, filled, sourceVolts } = numbered
-  const y = admittancesWith(numbered, closed)
+  const y = admittancesWith(numbered, closed, scaled)
   work.re.set(base.re)
   work.im.set(base.im)
   for (const each of numbered.network.switches) stamp(numbered, work, each.branch, y)
+  for (const { branch } of scaled) stampChange(numbered, work, branch, y)
   factorise(work, size, rows)
   listFilled(work, rows, filled)
   const solution = { numbered, re: new Float64Array(size), im: new Float64Array(size), y }
@@ -190,7 +201,11 @@ const zeroMatrix = (size: number): Matrix => ({
   im: new Float64Array(size * size),
 })
 
-function admittancesWith(numbered: Numbered, closed: Uint8Array): Admittances {
+function admittancesWith(
+  numbered: Numbered,
+  closed: Uint8Array,
+  scaled: readonly Scaled[],
+): Admittances {
   const re = numbered.closed.re.slice()
   const im = numbered.closed.im.slice()
   numbered.network.switches.forEach((each, at) => {
@@ -198,6 +213,10 @@ function admittancesWith(numbered: Numbered, closed: Uint8Array): Admittances {
     re[each.branch] = numbered.open.re[each.branch] as number
     im[each.branch] = 0
   })
+  for (const { branch, by } of scaled) {
+    ;(re[branch] as number) /= by
+    ;(im[branch] as number) /= by
+  }
   return { re, im }
 }
 
@@ -215,11 +234,27 @@ function assembleBase(numbered: Numbered): void {
   }
 }
 
-function stamp(numbered: Numbered, into: Matrix, branch: number, y: Admittances): void {
+const stamp = (numbered: Numbered, into: Matrix, branch: number, y: Admittances): void =>
+  stampOne(numbered, into, branch, [y.re[branch] as number, y.im[branch] as number])
+
+/** What a branch that is no switch has beyond what is assembled already. */
+function stampChange(numbered: Numbered, into: Matrix, branch: number, y: Admittances): void {
+  const { re, im } = numbered.closed
+  stampOne(numbered, into, branch, [
+    (y.re[branch] as number) - (re[branch] as number),
+    (y.im[branch] as number) - (im[branch] as number),
+  ])
+}
+
+function stampOne(
+  numbered: Numbered,
+  into: Matrix,
+  branch: number,
+  [re, im]: readonly [re: number, im: number],
+): void {
   const { size } = numbered
   const [i, j] = [numbered.a[branch] as number, numbered.b[branch] as number]
   if (i === LEFT_OUT || j === LEFT_OUT) return
-  const [re, im] = [y.re[branch] as number, y.im[branch] as number]
   if (i >= 0) addAt(into, i * size + i, re, im)
   if (j >= 0) addAt(into, j * size + j, re, im)
   if (i >= 0 && j >= 0) {

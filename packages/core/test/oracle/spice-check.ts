@@ -1,6 +1,6 @@
 import { Simulation } from 'eecircuit-engine'
 import { buildNetwork } from './build-network.ts'
-import { switchesIn } from './judge-landing.ts'
+import { switchesIn } from './configurations.ts'
 import type { RawLanding } from './raw-files.ts'
 import type { OracleJob } from './read-job.ts'
 import type { Numbered } from './solve-dense.ts'
