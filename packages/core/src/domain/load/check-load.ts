@@ -1,7 +1,8 @@
 import type { Diagnostic } from '../../base/diagnostic.ts'
 import { idsOf, named, unique } from '../names.ts'
+import { PLAUSIBLE, unusualKnown, unusualNumber } from '../plausible.ts'
 import type { Load, PoweredLoad } from './load.ts'
-import { isMains, isPowered } from './load.ts'
+import { isPowered, isUnearthed } from './load.ts'
 
 type Path = Diagnostic['path']
 
@@ -12,8 +13,8 @@ function checkCircuits(load: PoweredLoad, path: Path): readonly Diagnostic[] {
     const across = circuit.across.flatMap((id, side) =>
       named([...at, 'across', side], id, leads, 'a lead of this load'),
     )
-    const strapped = Object.values(load.straps?.positions ?? {}).some(
-      each => circuit.id in each.amps,
+    const strapped = Object.values(load.straps?.positions ?? {}).some(each =>
+      Object.hasOwn(each.amps, circuit.id),
     )
     const given = [circuit.amps, circuit.power].filter(each => each !== undefined).length
     const draw: Diagnostic[] =
@@ -49,8 +50,7 @@ function checkVolts(load: PoweredLoad, path: Path): readonly Diagnostic[] {
 
 /** A mains load without an earth lead is double insulated, or a fault can make its metal live. */
 function checkEarth(load: PoweredLoad, path: Path): readonly Diagnostic[] {
-  const hasEarth = load.leads.some(each => each.function === 'earth')
-  if (hasEarth || load.doubleInsulated !== undefined || !isMains(load)) return []
+  if (!isUnearthed(load) || load.doubleInsulated !== undefined) return []
   return [
     {
       code: 'missing-key',
@@ -59,6 +59,28 @@ function checkEarth(load: PoweredLoad, path: Path): readonly Diagnostic[] {
       may: 'an earth lead; or doubleInsulated: true where the plate shows it, false where it does not',
     },
   ]
+}
+
+/** Draws and power factors that are hardly ever met. */
+function checkUsual({ circuits, straps }: PoweredLoad, path: Path): readonly Diagnostic[] {
+  const strapped = Object.entries(straps?.positions ?? {}).flatMap(([position, { amps }]) =>
+    Object.entries(amps).flatMap(([id, each]) =>
+      unusualKnown(
+        [...path, 'straps', 'positions', position, 'amps', id],
+        each,
+        PLAUSIBLE.loadAmps,
+      ),
+    ),
+  )
+  const own = circuits.flatMap(({ amps, power, powerFactor }, index) => {
+    const at = [...path, 'circuits', index]
+    return [
+      ...unusualKnown([...at, 'amps'], amps, PLAUSIBLE.loadAmps),
+      ...unusualKnown([...at, 'power'], power, PLAUSIBLE.loadPower),
+      ...unusualNumber([...at, 'powerFactor'], powerFactor, PLAUSIBLE.powerFactor),
+    ]
+  })
+  return [...own, ...strapped]
 }
 
 function checkPowered(load: PoweredLoad, path: Path): readonly Diagnostic[] {
@@ -72,6 +94,7 @@ function checkPowered(load: PoweredLoad, path: Path): readonly Diagnostic[] {
     ...checkCircuits(load, path),
     ...checkVolts(load, path),
     ...checkEarth(load, path),
+    ...checkUsual(load, path),
     ...moves,
   ]
 }

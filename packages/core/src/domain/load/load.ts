@@ -93,5 +93,12 @@ export const isMains = (each: PoweredLoad): boolean =>
     volts => volts !== undefined && volts.si > EXTRA_LOW_VOLTS,
   )
 
+/** A mains load with neither an earth lead nor double insulation: a fault makes its metal live. */
+export const isUnearthed = (each: Load): boolean =>
+  isPowered(each) &&
+  isMains(each) &&
+  each.doubleInsulated !== true &&
+  !each.leads.some(lead => lead.function === 'earth')
+
 export const isMotor = (each: Load): boolean =>
   each.kind === 'pump' || each.kind === 'circulation-pump' || each.kind === 'blower'

@@ -2,6 +2,7 @@ import { atLeast } from '../../base/compare.ts'
 import type { Complex } from '../../base/complex.ts'
 import { add, magnitude, ZERO } from '../../base/complex.ts'
 import { boundsOf } from '../../base/known.ts'
+import { scaleImpedances } from '../../engines/circuit/scale-impedances.ts'
 import type { Part } from '../board/board.ts'
 import { LIMITS } from './limits.ts'
 import type { Circumstance, Plant, PlantPart, Solved } from './plant.ts'
@@ -26,6 +27,11 @@ export interface Observation {
   readonly solved: Solved
   /** What clears the whole state, as first solved; the state is then dead. */
   readonly trip: Trip | undefined
+  /**
+   * The same state with every motor that has somewhat less than its plate volts at its plate amps: a
+   * motor does not draw less for it. The same as `solved` where none has, or where the state trips.
+   */
+  readonly atPlate: Solved
   /** Fuses that blow, in order; `solved` has them open. */
   readonly blown: readonly Trip[]
 }
@@ -78,6 +84,23 @@ function tripOf(plant: Plant, solved: Solved): Trip | undefined {
   return undefined
 }
 
+/** Solves a state once more, motors between 85 % and 100 % of their plate volts at plate amps. */
+function solveAtPlate(
+  plant: Plant,
+  state: State,
+  circumstance: Circumstance,
+  solved: Solved,
+): Solved {
+  const factors = new Map<string, number>()
+  for (const { element, isMotor, a, b, draw } of plant.circuits) {
+    const share = isMotor ? solved.across(a, b) / draw.volts : 0
+    if (atLeast(share, LIMITS.leastMotor) && share < 1) factors.set(element, share)
+  }
+  if (factors.size === 0) return solved
+  const compiled = scaleImpedances(plant.compiled, factors)
+  return solveState({ ...plant, compiled }, state, circumstance)
+}
+
 /**
  * Solves a state and lets every protection act that certainly would.
  *
@@ -91,7 +114,11 @@ export function observe(plant: Plant, state: State, circumstance: Circumstance =
   for (;;) {
     const solved = solveState(plant, state, { ...circumstance, open })
     const fuses = overcurrents(plant, solved, 'fuse')
-    if (fuses.length === 0) return { state, solved, trip: tripOf(plant, solved), blown }
+    if (fuses.length === 0) {
+      const trip = tripOf(plant, solved)
+      const atPlate = trip ? solved : solveAtPlate(plant, state, { ...circumstance, open }, solved)
+      return { state, solved, atPlate, trip, blown }
+    }
     const first = fuses.reduce((a, b) => (b.amps / b.rated > a.amps / a.rated ? b : a))
     blown.push(first)
     open.add(`part:${first.part}`)

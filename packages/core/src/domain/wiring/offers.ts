@@ -39,6 +39,7 @@ function origin(functions: readonly FeedFunction[]): SupplyDevice {
         class: each === 'earth' ? 'earth' : 'mains',
         kind: 'screw',
         rated: entered<'A'>(1000, '1000 A'),
+        conductors: 1,
         at: AT,
       })),
       connectors: [],

@@ -1,5 +1,5 @@
 import type { Complex } from '../../base/complex.ts'
-import { magnitude } from '../../base/complex.ts'
+import { add, magnitude } from '../../base/complex.ts'
 import type { Outcome } from '../../base/outcome.ts'
 import { fail, ok } from '../../base/outcome.ts'
 import type { CompiledNetwork, StructureFailure } from '../../engines/circuit/compile-network.ts'
@@ -83,9 +83,15 @@ export interface PlantTerminal {
   readonly name: string
   readonly terminal: Terminal
   readonly node: NodeId
-  /** The conductor elements of the ends that land on it. */
-  readonly elements: readonly string[]
   readonly ends: readonly End[]
+  /** The conductors of those ends. */
+  readonly conductors: readonly LandedConductor[]
+}
+
+export interface LandedConductor {
+  readonly element: string
+  /** 1 where the element's first node is here, −1 where its second is. */
+  readonly sign: 1 | -1
 }
 
 function circuitsOf(job: Job, landing: Landing): readonly PlantCircuit[] {
@@ -131,6 +137,11 @@ const jumpersOf = (job: Job, landing: Landing): readonly PlantJumper[] =>
     }),
   )
 
+/** Whether a conductor's element starts at this end: only a cable does, at the device it comes from. */
+const isFirstNode = (job: Job, end: End): boolean =>
+  end.of === 'cable' &&
+  job.tub.supply.cables.find(each => each.id === end.owner)?.from === end.board
+
 function terminalsOf(job: Job, landing: Landing): readonly PlantTerminal[] {
   const landed = new Map<string, End[]>()
   for (const end of job.ends) {
@@ -145,8 +156,11 @@ function terminalsOf(job: Job, landing: Landing): readonly PlantTerminal[] {
         name: `${board}.${terminal.id}`,
         terminal,
         node: boardNode(board, terminal.node),
-        elements: ends.map(elementOfEnd),
         ends,
+        conductors: ends.map(end => ({
+          element: elementOfEnd(end),
+          sign: isFirstNode(job, end) ? 1 : -1,
+        })),
       }
     }),
   )
@@ -184,6 +198,20 @@ export function plantOf(
     elements: new Set(wiring.network.elements.map(each => each.id)),
     closedBy: contactOf,
   })
+}
+
+/**
+ * What flows through a terminal [A]: half of the sum of the magnitudes of its conductors' currents and
+ * of the magnitude of their sum, so that what comes by one and leaves by another counts once.
+ */
+export function throughAmps({ conductors }: PlantTerminal, solved: Solved): number {
+  let [sum, magnitudes] = [NOTHING, 0]
+  for (const { element, sign } of conductors) {
+    const current = solved.current(element)
+    sum = add(sum, { re: sign * current.re, im: sign * current.im })
+    magnitudes += magnitude(current)
+  }
+  return (magnitudes + magnitude(sum)) / 2
 }
 
 /** What is out of the ordinary in one solve. */

@@ -169,6 +169,12 @@ function baseValues(
   return base
 }
 
+/** The route of a network of the same shape whose elements have other values. */
+export const withBaseValues = (route: MeshRoute, table: BranchTable): MeshRoute => ({
+  ...route,
+  base: baseValues(route.elimination, route.branches, table),
+})
+
 function scaledContacts(
   elimination: Elimination,
   branches: readonly ScaledBranch[],

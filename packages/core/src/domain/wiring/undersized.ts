@@ -1,0 +1,58 @@
+import { atMost } from '../../base/compare.ts'
+import { boundsOf } from '../../base/known.ts'
+import { conductorAmps } from '../codebook/conductor-amps.ts'
+import { isGauge, leastEarth } from '../codebook/earth-size.ts'
+import type { ConductorSize } from '../conductor.ts'
+import type { Tub } from '../job.ts'
+import type { Cable } from '../supply/supply.ts'
+
+/** A conductor of the supply that is too small for its breaker, or cannot be shown large enough. */
+export interface Undersized {
+  readonly cable: Cable
+  readonly conductor: Cable['conductors'][number]
+  /** [A] */
+  readonly breaker: number
+  readonly why:
+    | { readonly kind: 'behind-breaker'; readonly most: number }
+    | { readonly kind: 'earth'; readonly least: string }
+    | { readonly kind: 'earth-not-shown' }
+}
+
+/** Of the legs alone: an earth need not be larger than they are. */
+const smallestLeg = ({ conductors }: Cable): ConductorSize | undefined =>
+  conductors
+    .filter(each => each.function === 'leg1' || each.function === 'leg2')
+    .map(each => each.size)
+    .reduce<ConductorSize | undefined>((a, b) => (a && a.mm2 <= b.mm2 ? a : b), undefined)
+
+function whyEarth(
+  cable: Cable,
+  size: ConductorSize,
+  breaker: number,
+): Undersized['why'] | undefined {
+  const leg = smallestLeg(cable)
+  if (leg && size.mm2 >= leg.mm2) return undefined
+  if (!isGauge(size)) return { kind: 'earth-not-shown' }
+  const least = leastEarth(breaker)
+  return least && size.mm2 < least.mm2 ? { kind: 'earth', least: least.text } : undefined
+}
+
+function whyLine(size: ConductorSize, breaker: number): Undersized['why'] | undefined {
+  const most = conductorAmps(size)?.breaker
+  return most === undefined || atMost(breaker, most) ? undefined : { kind: 'behind-breaker', most }
+}
+
+/** Conductors too small for the surveyed breaker, at the upper end of what it may be. */
+export function undersized({ supply }: Tub): readonly Undersized[] {
+  const breaker = boundsOf(supply.breaker)?.to
+  if (breaker === undefined) return []
+  return supply.cables.flatMap(cable =>
+    cable.conductors.flatMap(conductor => {
+      const why =
+        conductor.function === 'earth'
+          ? whyEarth(cable, conductor.size, breaker)
+          : whyLine(conductor.size, breaker)
+      return why ? [{ cable, conductor, breaker, why }] : []
+    }),
+  )
+}
