@@ -1,4 +1,5 @@
 export * from './match.en.ts'
+export * from './plan.en.ts'
 export * from './say.ts'
 export * from './sheet.en.ts'
 export * from './tell.ts'

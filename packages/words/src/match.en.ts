@@ -4,6 +4,12 @@ export const MATCH_EN = {
   'not-for-frequency': 'The supply has {hertz:Hz}; it is made for {offers}.',
   'not-for-system': 'The supply is {system}; it takes {offers}.',
   'conductor-missing': 'It needs {missing}; what reaches the tub is {here}.',
+  'conductor-too-small':
+    'No box can serve as it is: {conductor} of {cable} is {size}, too small for a breaker of {breaker:A}. The run or the breaker has to change.',
+  'terminal-does-not-hold':
+    'Its terminal “{terminal}” holds {from} to {to}; {conductor} is {size}.',
+  'no-earth-lead':
+    'No box can serve as it is: {load} has no earth lead and is not double insulated. A fault would make its metal live.',
   'breaker-too-large': 'It may stand behind {largest:A} at most; the breaker is {breaker:A}.',
   'no-setting-low-enough':
     'Its lowest current limit lets {least:A} be drawn; 80 % of the breaker is {share:A}.',
@@ -22,6 +28,9 @@ export const MATCH_EN = {
   'needs-frequency': 'a box for {hertz:Hz}',
   'needs-system': 'a {system} supply',
   'brings-conductors': 'a feed that brings only {here}',
+  'brings-small-conductor': '{cable} with {conductor} of {size} behind {breaker:A}',
+  'brings-size': '{conductor} of {size}',
+  'needs-no-earth': '{load} without an earth',
   'has-breaker': 'a breaker of {breaker:A}',
   'needs-current-limit': 'a current limit of {share:A} or less',
   'has-room': 'a bay of {width:mm} × {height:mm} × {depth:mm}',

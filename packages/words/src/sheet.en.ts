@@ -6,12 +6,17 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'head.limit': 'Current limit: set {setting} (factory {factory}).',
   'head.limit-breaker':
     'Current limit: set {setting} (factory {factory}). The setting names the breaker: the box draws at most {allowed:A}.',
+  'head.proven': 'Plan proven by solving its circuit.',
+  'head.provided':
+    'The plan holds PROVIDED you heed {points} below. Not heeded, it is not shown to hold.',
   'head.proof':
-    'Plan proven by solving its circuit: {modes} modes and {transitions} states that it passes between them ({solves} solves). The current law holds to {residual} of the largest current.',
+    '{verdict} Solved: {modes} modes and {transitions} states that it passes between them ({solves} solves). The current law holds to {residual} of the largest current.',
   'head.proof-modes':
-    'Plan proven by solving its circuit: {modes} modes, and every change between them is one of these ({solves} solves). The current law holds to {residual} of the largest current.',
+    '{verdict} Solved: {modes} modes, and every change between them is one of these ({solves} solves). The current law holds to {residual} of the largest current.',
   'head.margin':
     'Tightest contact or fuse keeps {margin:percent} in hand. Most from one leg: {amps:A}.',
+  'head.margin-greatest':
+    'With each draw that is not exactly known at its greatest: tightest contact or fuse keeps {margin:percent} in hand. Most from one leg: {amps:A}.',
   'head.not-proven': 'This plan is NOT shown to hold. Do not build it.',
   'system.split-phase': '120/240 V, two legs',
   'system.single-leg': '120 V, one leg',
@@ -46,12 +51,13 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
 
   'open.none': 'Nothing is left open.',
   'open.assumed-unknown':
-    '{load}: draw not known. The plan holds provided it draws at most {most}. Read the plate or measure.',
+    '{load}: draw not known. The plan holds provided it draws {bound}. Read the plate, or measure it in “{step}”.',
   'open.assumed-range':
-    '{load}: the plan holds provided it draws at most {most}. Measure it at the first run.',
-  'bound.amps': '{amps:A}',
-  'bound.lower': '{amps:A}, or the lower figure of {points}',
-  'bound.load': '{load} ({command})',
+    '{load}: draw not exactly known. The plan holds provided it draws {bound}. Measure it in “{step}”.',
+  'bound.most': 'at most {amps:A}',
+  'bound.both': 'at least {least:A} and at most {most:A}',
+  'bound.load': '{load} ({commands})',
+  'wires.run': '{from} to {to}',
   'open.re-identify':
     'Wire no. {wires} (* in the drawing): coloured as neutral, carries line volts. Mark it again at both ends.',
   'open.live-when-off': 'A lead stays live when these are off: {loads}. Put the list in the lid.',
@@ -95,11 +101,12 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'setting.profile': 'Equipment profile',
   'setting.limit': 'Current limit',
   'setting.after-reset': 'After a reset: {text}',
-  'meter.unknown-amps': 'Not known. Write it down. Stop above {most}.',
+  'meter.unknown-amps': 'Not known: {bound}, else stop. Write it down.',
   'together.heat-waits': 'Heat waits while any of these runs: {commands}.',
   'together.heat-with-any': 'No single load stops the heat.',
   'together.limit':
     'The box keeps within its current limit of {setting}. What stands in no row together does not run together.',
+  'together.greatest': 'Each draw that is not exactly known counts here at its greatest.',
 
   'tool.lock': 'Lock and tag.',
   'tool.meter': 'Rated meter and leads, and a known live source to prove it on.',
@@ -122,6 +129,7 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
     'The keypad hole must grow from {width:mm} × {height:mm} to {ownWidth:mm} × {ownHeight:mm}.',
   'part.marking': 'Marking sleeves, two for each wire marked *: {count}.',
   'part.gaskets': 'Heater gaskets and union rings.',
+  'part.bond': 'Bond wire and lugs, where the old ones are short, thin or green: {size}.',
   'part.relief': 'Strain reliefs and seals for every entry.',
 
   'step.lock': 'Lock off and prove dead',
@@ -142,7 +150,8 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'step.protect': 'Prove the protections',
   'step.close': 'Close up',
 
-  'caution.lock': 'The line side of the breaker stays live. It kills.',
+  'caution.lock': 'The line side of {device} stays live. It kills.',
+  'caution.lock-cord': '{device}: plugged in again by somebody else, it kills.',
   'caution.photo': 'No photo, no way back.',
   'caution.remove':
     'Water runs out of the unions. Keep it off the wiring. Foil and sheet edges cut.',
@@ -151,6 +160,8 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
     'A wire on the wrong terminal can make water live. Still locked off? Prove dead again.',
   'caution.supply':
     'The supply end is another enclosure with live parts of its own. Locked off here is not locked off there.',
+  'caution.supply-cord':
+    'A cord that is landed is one push from live. The plug stays out, in sight.',
   'caution.jumpers':
     'A jumper or strap in the wrong place burns a load or shorts the supply. Move it dead, never live.',
   'caution.relief': 'A pulled wire is a live wire. Water follows a cable into the box.',
@@ -158,8 +169,7 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'caution.fill': 'A heater with air in it burns dry. Air out before power.',
   'caution.power':
     'Live board. Nobody in the water. Second person near. One hand, dry mat, rated leads. No owner does this step.',
-  'caution.settings':
-    'A current limit set too high cooks the supply. Small switches: off and proven dead first.',
+  'caution.settings': 'A current limit set too high cooks the supply. The board is live.',
   'caution.outputs': 'Live board, as before. Touch nothing but the probe tips to the terminals.',
   'caution.loads': 'Never plug in live. Off, prove dead, plug, on. Each time.',
   'caution.keypad': 'A keypad of another make does not fit. Force no plug.',
@@ -167,9 +177,12 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'caution.close': 'A broken suction cover holds a bather under water.',
 
   'lock.off': 'Switch off at {device}. Lock it. Hang your tag.',
-  'lock.cord': 'Pull the plug of {device}. Keep it in sight, and tag it.',
+  'lock.cord': 'Pull it out of its outlet: {device}. Keep it in sight. Tag it.',
+  'lock.cord-means': 'From here on “off” and “lock” mean: plug out, in sight, tagged.',
   'lock.meter': 'Prove the meter on a known live source.',
   'lock.pairs': 'Read every pair below at the old box.',
+  'lock.neutral-stays':
+    'NEUTRAL STAYS CONNECTED: {device} does not open it, off or tripped. A fault elsewhere can lift it. Test neutral to earth as well before you touch it.',
   'lock.meter-again': 'Prove the meter on the live source again.',
   'lock.capacitors':
     'Wait five minutes for motor capacitors. Prove each one empty before you touch it.',
@@ -181,11 +194,21 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'remove.heat-marks': 'Throw away every plug, lug or lead that shows heat.',
   'remove.probes': 'Take the old probes out. Use none again.',
   'remove.box': 'Take box and heater out. Dry the bay.',
+  'remove.box-alone': 'Take the box out. The heater stays. Dry the bay.',
   'mount.box': 'Mount {box} as its maker shows: upright, dry, clear of hot pipe.',
   'mount.heater': 'Fit {heater}. New gaskets. Unions by hand.',
   'mount.heater-kept': 'Keep {heater}. New gaskets. Unions by hand.',
   'mount.probe': 'Seat {probe} fully in its pocket: {place}.',
-  'mount.bond': 'Join the bond wire to the lug of the box, and of every metal part.',
+  'bond.wire': 'Bond wire: {size}. In one piece, or joined by a clamp made for it.',
+  'bond.size-us': 'solid copper, 8 AWG or thicker, or the local figure if that is more',
+  'bond.size-local': 'copper, size by the maker’s or local figure',
+  'bond.join':
+    'Bond: from {lug} to the bond lug of each of these: {parts}; and to any other metal within reach.',
+  'bond.lug': 'lug {lug} of the box ({torque})',
+  'bond.lug-no-torque': 'lug {lug} of the box (torque by the maker’s figure)',
+  'bond.lug-maker': 'the bond lug of the box, as its maker marks it (torque by the maker’s figure)',
+  'bond.torque':
+    'Bright metal under each lug, one wire a lug, torque by the figure of each part. Pull each one.',
   'place.water': 'water of the tub',
   'place.heater-inlet': 'heater tube, inlet end',
   'place.heater-outlet': 'heater tube, outlet end',
@@ -194,18 +217,25 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'land.supply': 'Land the supply at the box: wires {wires}. Earth first.',
   'supply.upstream':
     'Before you open any enclosure upstream: off at the breaker that feeds it, lock, prove every pair dead there too.',
+  'supply.neutral-stays':
+    'Neutral there stays connected unless that breaker opens it. Test it to earth as well before you touch it.',
   'supply.between': 'Look at the wires between the supply enclosures: {wires}. Each at both ends.',
+  'supply.shut': 'Close every upstream enclosure before power.',
+  'supply.low-volts': 'Still off: plug in probes, keypad and low-voltage leads now, wires {wires}.',
   'land.no-neutral': 'This supply has no neutral. Land none, and take none from earth.',
   'land.tail':
     'See that the white tail (wire {wire}) of {device} sits on: {terminal}. Off it, the device is blind.',
   'land.move': 'MOVE wire {wire} at its supply end: from {from} to {to}.',
   'land.workmanship': 'One wire a terminal. Copper only. No strand outside. Pull each one.',
-  'land.torque': 'Turn each screw and nut to its torque. Paint a line across it.',
+  'land.torque': 'Turn each screw and nut to its torque (wire table). Paint a line across it.',
   'land.re-identify': 'Mark again at both ends: wire no. {wires}.',
-  'land.low-volts': 'Plug in probes and low-voltage leads now: wire no. {wires}.',
+  'land.low-volts':
+    'Probes and low-voltage leads {wires}: leave unplugged too, until the cold check is done.',
   'land.heater-earth': 'Land the earth of the heater: wire {wires}.',
-  'land.heater': 'Heater leads {wires}: leave off their terminals, each capped.',
-  'land.loads': 'Load leads {wires}: make up their ends now. Leave them UNPLUGGED, each capped.',
+  'land.heater':
+    'Heater leads {wires}: leave off their terminals, each capped, until the heater is tried.',
+  'land.loads':
+    'Load leads {wires}: make up their ends now. Leave them UNPLUGGED or off their terminals, each capped.',
   'land.caps': 'Cap for good: wire no. {wires}.',
   'jumper.move': 'MOVE {jumper} ({what}): {from} → {to}.',
   'jumper.leave': 'LEAVE {jumper} ({what}) at {to}. See that it sits there.',
@@ -215,43 +245,69 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'relief.loop': 'Leave a drip loop below each entry.',
   'relief.holes': 'Close every unused hole.',
   'relief.clear': 'Tie leads clear of hot pipe and fans.',
-  'cold.dead': 'Every pair dead again.',
+  'cold.dead': 'Every pair dead again, at the capped supply wires.',
+  'cold.zero':
+    'Meter leads together first: zero it, or take what it shows off every reading below 10 Ω.',
   'cold.insulation':
     'Insulation test only with board, keypad, probes and ground-fault device unplugged: it kills them. A surge suppressor reads low by design.',
+  'fill.valves': 'Open every valve that you shut at the heater. Fully.',
   'fill.well': 'Fill through the filter well, so that water pushes the air out.',
   'fill.air': 'Loosen the highest union until it weeps. Tighten by hand.',
   'fill.look': 'Look at every union for leaks. Dry the bay.',
   'power.ready': 'Loads unplugged and capped. Probes and keypad in.',
   'power.ready-heater': 'Heater leads {wires} off and capped.',
-  'power.button': 'Unlock. On. Press the test button of {device}: it must trip. Reset.',
+  'power.on': 'Your own locks and tags off, upstream first. On.',
+  'power.on-cord': 'Hands out of the box. Plug in.',
+  'power.button': 'Press the test button of {device}: it must trip. Reset.',
   'power.read': 'Read every pair below.',
-  'power.stop': 'A reading outside its band: off, lock, find out why.',
+  'set.dead':
+    'A switch, dial, lever or cap inside the box: off, lock, prove dead, set it, hands out, on.',
   'set.enter': '{setting}: {value}. Enter it so: {entered}.',
   'set.cycle': 'Off for ten seconds. On. Read every setting back.',
+  'set.falls':
+    'At each power cut the box forgets: {settings}. Enter it again now, and read it back.',
+  'set.again': 'Power was off: before anything runs, enter again and read back: {settings}.',
+  'set.value': '{setting}: {value}',
   'set.point': 'Set point 40 °C (104 °F) at most.',
   'outputs.call': 'Call one output at a time. Read its terminals.',
   'outputs.off': 'Off. Lock. Prove dead.',
-  'outputs.stop': 'A reading outside its band: off, lock, look at jumpers and wires.',
-  'loads.plug':
-    '{load}: off, prove dead, plug in at {place} (wires {wires}). On. Run it. Read amps.',
+  'loads.plug': '{load}: off, prove dead, plug in at {place} (wires {wires}). {amps} On. Run it.',
   'loads.heater':
-    '{load}, last: off, prove dead, land at {place} (wires {wires}), torque. On. Water must move first. Read amps.',
-  'loads.earth':
-    'After each load is plugged in and before it gets power: ohms from the earth lug to its metal.',
+    '{load}, last: off, prove dead, land at {place} (wires {wires}), torque. {amps} On. Water must move first. Then heat.',
+  'loads.clamp': 'Clamp meter round wire {wire}.',
+  'loads.amps': 'Read amps.',
+  'loads.again':
+    'After EVERY “on” in this step the box has forgotten: {settings}. Enter it and read it back before anything runs.',
+  'loads.earth': 'After each load is plugged in, still off: ohms from the earth lug to its metal.',
   'loads.air': 'Bleed air as each pump starts. An air-clearing run of minutes comes before heat.',
   'loads.worst': 'Run the worst together: {commands}. Read amps in each leg.',
   'loads.heat-waits': 'Start any of these and see that heat stops: {commands}.',
-  'loads.unknown': '{load}: its draw is not known. Read amps. Above {most}: off, plan again.',
-  'loads.range': '{load}: above {most}: off, plan again.',
+  'loads.bound':
+    'Measure {load} running: {bound}. Any other reading: stop, off, lock. The plan is not proven; plan again with what you read.',
   'keypad.fit': 'Seat keypad and seal. Cable clear of pipe.',
   'keypad.keys': 'Press every key. Each does what its label says.',
   'keypad.light': '{load}: on, off.',
   'protect.button': 'Test button of {device}: everything goes dead. Reset.',
+  'protect.button-neutral':
+    'Test button of {device}: every line goes dead; neutral stays connected. Reset.',
+  // How flow is throttled, and what has to follow: common practice, no source.
+  'protect.clamp':
+    'Clamp meter still round a heater lead (wire {wire})? If not: off, prove dead, put it there, on.',
+  'protect.flow-maker':
+    'Flow proof: the maker’s own test goes first. No valve at the heater? The maker’s test alone. Never an empty heater, never a bridged proof.',
+  'protect.flow-ready':
+    'Running: {command}. Set above water temperature: heat on, amps on the clamp meter. A second person stays at the off switch.',
+  'protect.pair-order':
+    'Does the box show both probes? At full flow the outlet reads the inlet or a little more. Less: the two are exchanged. Off, put them right.',
   'protect.pressure-switch':
-    'Flow loss: heat on, then shut a heater valve slowly. Heat must stop. Open it.',
+    'Slowly shut the valve between pump and heater; one behind the heater raises the pressure and proves nothing. Heat must stop, and the flow alarm come, before it is quite shut.',
   'protect.flow-switch':
-    'Flow loss: heat on, then shut a heater valve slowly. Heat must stop. Open it.',
-  'protect.probe-pair': 'Flow loss: heat on, then stop the pump. Heat must stop with it.',
+    'Slowly shut a valve of the heater. Heat must stop, and the flow alarm come, before it is quite shut.',
+  'protect.probe-pair':
+    'Slowly throttle a valve of the heater to a trickle, never quite shut. The outlet grows warmer than the inlet: heat must stop, and the flow alarm come.',
+  'protect.flow-late':
+    'Heat still on {seconds} s after the flow fell, a hot tube, or a knock in it: off at once, lock, valve open. The flow proof has failed. The tub stays off.',
+  'protect.flow-back': 'Open the valve fully. Clear the alarm as the maker says. Heat comes back.',
   'protect.limit': 'Over-temperature: test only as the maker of the box says.',
   'protect.heat-stops': 'Set below water temperature: heat must stop. Set back.',
   'close.off': 'Off, lock, prove dead. Once more round every screw and plug.',
@@ -260,14 +316,45 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'close.lid': 'Fix this sheet and the live-when-off list in the lid. Lid closed, seal clean.',
   'close.panels': 'Cables clear of hot pipe. Panels on. Breaker labelled.',
   'close.settings': 'On. Read the settings back once more.',
+  'close.paper':
+    'On the owner’s paper: “After every power cut read back {settings}. Anything else shown: switch off, do not bathe, and call the number below.”',
+  'close.falls':
+    'And on it: “A power cut changes {setting} to: {fallsTo}. It must be: {value}. Until then the tub stays off.”',
   'close.owner': 'Show the owner: off switch, monthly test button, when heat waits.',
+
+  // What the trade suspects first: common practice, no source.
+  'outside.dead':
+    'Not 0 V: it is not dead. Hands out, lid on. Look for a second supply or the wrong switch. Go on at 0 V only.',
+  'outside.cold':
+    'No power. Closed where open should be: look at jumpers and at what is landed. Element open or off: burnt out, or not that element. Probe off: wet, broken, or not that probe.',
+  'outside.bond':
+    'Earth or bond high: loose lug, paint or rust under it, a wire missed. Mend it, measure again.',
+  'outside.feed': 'Off, lock, find out why. Nothing is plugged in before every pair is right.',
+  'outside.setting': 'Off, lock. Nothing runs on a setting that does not read back.',
+  'outside.output': 'Off, lock, look at jumpers and wires. Plug nothing in there.',
+  'outside.case': 'Earth to metal high or open: that load gets no power. Look at its earth lead.',
+  'outside.motor-high':
+    'Motor amps above: off, lock, do not go on. Likely: strap or jumper for other volts, jammed or rubbing impeller, dry bearings, weak capacitor, low supply volts.',
+  'outside.motor-low':
+    'Motor amps below: off, lock, do not go on. Likely: air lock, shut valve, clogged filter, loose impeller, the two speeds exchanged, half its volts.',
+  'outside.motor-none':
+    'No amps, or a hum and no turning: off, lock. Likely: plug not seated, fuse open, the motor’s own cut-out, dead capacitor.',
+  'outside.heater':
+    'Heater amps about half: half its volts, or half its element. None: no flow, limit open, or the box waits. Above: not that element. Off, lock, find out why.',
+  'outside.worst':
+    'One leg too high, or volts sag: off, lock. Look for a loose lug on the way, a wrong limit, a load on the wrong leg.',
+  'outside.protect': 'Off, lock, tag. The tub stays off until it acts.',
 
   'read.pair': '{a} to {b}',
   'read.terminals': '{what} ({a} – {b})',
-  'read.case': 'Earth lug – metal of {load}, plugged in, power off',
+  'read.case': 'Earth lug – metal of {load}, connected, power off',
   'read.jumper': '{jumper}: {a} – {b}',
   'read.heater': '{load}, element alone, leads off {terminals}',
   'read.earth': 'Earth: {a} to {all}, heater tube, box metal. Write the highest',
+  'read.bond': 'Bond lug of the box – metal of {load}',
+  'read.bond-other': 'Bond lug of the box – other metal in reach. Write the highest',
+  'read.pressure-switch': 'Pressure switch, its plug off, pump at rest',
+  'read.flow-switch': 'Flow switch, its plug off, pump at rest',
   'read.probe': '{probe}, unplugged',
   'read.output': '{command}: {a} – {b}',
   'read.always-on': '{place}, always on: {a} – {b}',
@@ -276,16 +363,20 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'read.worst': 'Worst together, highest leg',
   'read.volts-loaded': 'Volts at the box, worst together',
   'read.setting': '{setting}, read back',
+  'read.setting-heat': '{setting}, read back before heat',
   'read.trips': '{device} trips',
-  'read.heat-stops': 'Heat stops on flow loss',
+  'read.heat-stops': 'Heat stops once the flow falls, after',
+  'read.flow-alarm': 'The box shows its flow alarm',
+  'read.valves-open': 'Heater valves fully open again',
   'read.water': 'Water shown / thermometer',
   'read.time': 'Date and time',
   'read.name': 'Done by',
+  'read.call': 'Who to call: name and number',
   'expect.dead': '0 V',
   'expect.volts': '{volts:V} ({low:V} to {high:V})',
   'expect.low-volts': 'below {limit:V}',
-  'expect.amps': '{amps:A} ({low:A} to {high:A})',
-  'expect.amps-not-known': 'not known; stop above {most}',
+  'expect.amps': '{amps} A ({low} A to {high} A)',
+  'expect.amps-not-known': 'not known: {bound}, else stop',
   'expect.at-most': 'at most {amps:A}',
   'expect.drop': 'within 5 % of nothing plugged in',
   'expect.joined': 'at most {ohms} Ω',
@@ -293,6 +384,8 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'expect.winding': 'neither 0 nor open: a winding',
   'expect.ohms': '{ohms} Ω ({low} to {high})',
   'expect.earth': 'at most {ohms} Ω',
+  'expect.bond': 'below {ohms} Ω',
+  'expect.seconds': 'at most {seconds} s',
   'expect.probe': '{at10} at 10 °C, {at20} at 20, {at30} at 30, {at40} at 40',
   'expect.value': '{value}',
   'expect.yes': 'yes',
@@ -368,6 +461,7 @@ export const SHEET_PAGE_EN = {
   reading: 'Reading',
   shouldBe: 'Should be',
   read: 'Read',
+  outside: 'Outside band',
   point: 'point 1 of the first page',
 } as const satisfies Readonly<Record<string, string>>
 

@@ -1,10 +1,24 @@
-import type { Diagnostic, Finding, OpenQuestion, Requirement, Shortfall } from '@tubwright/core'
+import type {
+  Diagnostic,
+  DrawBound,
+  Finding,
+  OpenQuestion,
+  Requirement,
+  Shortfall,
+} from '@tubwright/core'
 import { invariant } from '@tubwright/core'
 import { MATCH_EN } from './match.en.ts'
 import type { Params } from './say.ts'
 import { say } from './say.ts'
-import { DIAGNOSTIC_EN, DID_YOU_MEAN_EN } from './terms.en.ts'
-import { NOTHING_ON_EN, PROVIDED_EN, VERIFY_EN, WHEN_ON_EN } from './verify.en.ts'
+import { DIAGNOSTIC_EN, DID_YOU_MEAN_EN, WARNING_EN } from './terms.en.ts'
+import {
+  AT_LEAST_EN,
+  AT_MOST_EN,
+  NOTHING_ON_EN,
+  PROVIDED_EN,
+  VERIFY_EN,
+  WHEN_ON_EN,
+} from './verify.en.ts'
 
 function sentence(
   table: Readonly<Record<string, string>>,
@@ -16,13 +30,22 @@ function sentence(
   return say(template, params)
 }
 
+/** Each bound once: two circuits of one load often share it. */
+function boundsText(bounds: readonly DrawBound[]): string {
+  const told = bounds.flatMap(({ label, atMost, atLeast }) => [
+    ...(atMost === undefined ? [] : [say(AT_MOST_EN, { label, amps: atMost })]),
+    ...(atLeast === undefined ? [] : [say(AT_LEAST_EN, { label, amps: atLeast })]),
+  ])
+  return [...new Set(told)].join(', ')
+}
+
 /**
  * One finding in English, with what was on where it is worst.
  *
  * @param nameOf - what a person calls a command of the box
  */
 export function tellFinding(
-  { message, params, verdict, on }: Finding,
+  { message, params, on, provided }: Finding,
   nameOf: (command: string) => string = command => command,
 ): string {
   const plain = sentence(VERIFY_EN, message, params)
@@ -32,8 +55,8 @@ export function tellFinding(
         on: on.map(nameOf).join(', '),
       })
     : plain
-  return verdict === 'provided' && params['assumed'] !== undefined
-    ? say(PROVIDED_EN, { sentence: when, assumed: params['assumed'] })
+  return provided && provided.length > 0
+    ? say(PROVIDED_EN, { sentence: when, assumed: boundsText(provided) })
     : when
 }
 
@@ -41,9 +64,11 @@ export function tellFinding(
 export const tellMatch = ({ message, params }: Shortfall | OpenQuestion | Requirement): string =>
   sentence(MATCH_EN, message, params)
 
-/** A diagnostic in English: what is, what may be, and what was perhaps meant. */
-export function tellDiagnostic({ code, path, is, may, didYouMean }: Diagnostic): string {
+/** A diagnostic in English: what is, what may be, what was perhaps meant; a warning says it is one. */
+export function tellDiagnostic({ code, path, is, may, didYouMean, severity }: Diagnostic): string {
   const where = path.length > 0 ? path.join('.') : 'it'
-  const told = say(DIAGNOSTIC_EN[code], { path: where, is, may })
-  return didYouMean === undefined ? told : `${told} ${say(DID_YOU_MEAN_EN, { near: didYouMean })}`
+  const plain = say(DIAGNOSTIC_EN[code], { path: where, is, may })
+  const near = didYouMean === undefined ? '' : ` ${say(DID_YOU_MEAN_EN, { near: didYouMean })}`
+  const told = `${plain}${near}`
+  return severity === 'warning' ? say(WARNING_EN, { told }) : told
 }

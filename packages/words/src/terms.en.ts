@@ -28,6 +28,10 @@ export const DIAGNOSTIC_EN = {
   'unknown-name': '{path} is {is}. It may be {may}.',
   'duplicate-name': '{path} is {is}. It wants {may}.',
   contradiction: '{path} is {is}. It may be: {may}.',
+  'other-job': 'this landing is for {is}; here are {may}. Give the landing of these, or its own.',
+  implausible: '{path} is {is}, which is hardly ever so; usual is {may}. Look again.',
 } as const
 
+/** Before what does not block. */
+export const WARNING_EN = 'warning: {told}'
 export const DID_YOU_MEAN_EN = 'Did you mean "{near}"?'

@@ -7,6 +7,14 @@ export const VERIFY_EN = {
   'mains-on-low-voltage': '{terminal} is a low-voltage terminal and stands at {volts:V} to earth.',
   'transformer-over-volts':
     'Transformer {part} gets up to {volts:V}; its primary is made for {plate:V}.',
+  'low-voltage-joined-to-mains':
+    'Low-voltage terminal {terminal} is joined to a mains conductor. A neutral counts as one: the day it opens, it is live.',
+  'load-across-mains-and-low-voltage':
+    '{load} has a lead on low voltage and another on a mains conductor.',
+  'no-earth-lead':
+    '{load} has no earth lead and is not double insulated: a fault makes its metal live.',
+  'main-earth-on-small-terminal':
+    'The earth of the supply is on {terminal}, rated {rated:A}; a fault has to pass there until the breaker of {breaker:A} opens.',
   'metal-not-on-earth': 'The metal of {thing} is not joined to earth.',
   'mains-tied-to-earth': 'Earth is tied to {terminal} on the tub side of the ground-fault device.',
   'metal-live': 'The metal of {thing} stands at {volts:V} to earth.',
@@ -18,11 +26,17 @@ export const VERIFY_EN = {
     'The ground-fault device at {device} has no supply of its own: its test button is dead and so is its protection. Look at its tail.',
   'ground-fault-near-trip':
     'The ground-fault device at {device} sees {amps:A} in normal running; it may trip from {limit:A} on.',
+  'disconnect-wired-round':
+    'With {device} switched off, {terminal} of the box still stands at {volts:V}: it is fed past it. Nobody can lock this tub off.',
+  'tub-side-live':
+    'With {device} switched off, its {terminal} stays live: line side and tub side are exchanged.',
   'no-ground-fault-device': 'No ground-fault device watches this supply.',
   'on-when-off': '{load} runs though nothing is switched on.',
   'only-neutral-switched':
     '{load} is switched in its neutral alone: it stays at line volts when off.',
   'heater-without-water': '{heater} is on while no pump moves water through it.',
+  'heater-past-contact':
+    '{heater} is landed past one of its two contacts: a lead stays live when it is off, and one welded contact would heat without end.',
   'heater-past-limit': '{heater} stays on with the limit contacts open.',
   'two-speeds-together': '{load} gets both its speeds at once.',
   'probe-open': '{input}: no probe is seen. The box will not heat.',
@@ -41,6 +55,8 @@ export const VERIFY_EN = {
   'dead-short': 'Dead short: {part} would carry {amps:A} ({rated:A} rated) and trips at once.',
   'overload-trips': '{part} would carry {amps:A} ({rated:A} rated) and trips.',
   'ground-fault-trips': '{part} sees {amps:A} missing and trips at once (upper bound {rated:A}).',
+  'jumper-against-feed':
+    'Look first at jumper {jumper} ({label}): it stands at “{found}”; the feed “{feed}” needs “{needed}”.',
   'load-dead': '{load} never runs.',
   'load-weak': '{load} gets {share:percent} of its volts at most: it is weak.',
   'heater-reduced':
@@ -60,6 +76,18 @@ export const VERIFY_EN = {
   'no-margin':
     'The current limit of {allowed:A} is exactly 80 % of the breaker ({share:A}): no margin.',
   'never-heats': '{heater} heats in no mode.',
+  'conductor-behind-breaker':
+    '{conductor} of {cable} is {size}: behind it a breaker of at most {most:A} may stand, and it is {breaker:A}.',
+  'earth-too-small':
+    'Earth {conductor} of {cable} is {size}; behind a breaker of {breaker:A} it has to be {least} at least.',
+  'earth-size-not-shown':
+    'Earth {conductor} of {cable} is {size}, smaller than its line: whether it serves behind {breaker:A} is not shown. Have it worked out.',
+  'too-many-on-a-terminal': '{terminal} has {count} conductors on it and takes {most}.',
+  'size-not-held': '{terminal} holds {from} to {to}; {end} is {size}.',
+  'neutral-carries-line':
+    '{end} is a {function} conductor ({colour}) and stands at line volts: the next hand takes it for dead.',
+  'leg-carries-no-line':
+    '{end} is a {function} conductor ({colour}) and no line volts stand on it.',
   're-identify':
     '{end} is {colour} and carries line volts ({function}): mark it again at both ends.',
   'earth-colour-live': '{end} is {colour}, an earth colour, and is used as {function}. Replace it.',
@@ -72,11 +100,15 @@ export const VERIFY_EN = {
     'After a reset or power cut {box} falls back to a profile that heats with no water moving here. Set it again before it may heat; better, take a box that keeps its profile.',
   'unsafe-after-reset':
     'After a reset or power cut {box} falls back to settings that are not safe here. Set them again before it runs; better, take a box that keeps them.',
+  'overdrawn-after-reset':
+    'After a reset or power cut {box} falls back to settings that let more be drawn than this supply should give. Set them again.',
   'wrong-frequency': '{thing} is made for {plate:Hz}; the supply has {hertz:Hz}.',
 } as const satisfies Readonly<Record<string, string>>
 
 export type VerifyMessage = keyof typeof VERIFY_EN
 
 export const PROVIDED_EN = '{sentence} Not so as long as {assumed}.'
+export const AT_MOST_EN = '{label} ≤ {amps:A}'
+export const AT_LEAST_EN = '{label} ≥ {amps:A}'
 export const WHEN_ON_EN = '{sentence} Worst with: {on}.'
 export const NOTHING_ON_EN = '{sentence} With everything off.'

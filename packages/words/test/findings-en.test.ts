@@ -16,6 +16,10 @@ const GIVEN: Readonly<Record<VerifyMessage, string>> = {
   'motor-starved': 'load volts plate share',
   'mains-on-low-voltage': 'terminal volts',
   'transformer-over-volts': 'part volts plate',
+  'low-voltage-joined-to-mains': 'terminal',
+  'load-across-mains-and-low-voltage': 'load',
+  'no-earth-lead': 'load',
+  'main-earth-on-small-terminal': 'terminal rated breaker',
   'metal-not-on-earth': 'thing',
   'mains-tied-to-earth': 'terminal',
   'metal-live': 'thing volts',
@@ -23,10 +27,13 @@ const GIVEN: Readonly<Record<VerifyMessage, string>> = {
   'ground-fault-bypassed': 'terminal volts',
   'ground-fault-blind': 'device',
   'ground-fault-near-trip': 'device amps limit',
+  'disconnect-wired-round': 'device terminal volts',
+  'tub-side-live': 'device terminal',
   'no-ground-fault-device': '',
   'on-when-off': 'load',
   'only-neutral-switched': 'load',
   'heater-without-water': 'heater',
+  'heater-past-contact': 'heater',
   'heater-past-limit': 'heater',
   'two-speeds-together': 'load',
   'probe-open': 'input',
@@ -41,6 +48,7 @@ const GIVEN: Readonly<Record<VerifyMessage, string>> = {
   'dead-short': 'part amps rated',
   'overload-trips': 'part amps rated',
   'ground-fault-trips': 'part amps rated',
+  'jumper-against-feed': 'jumper label found feed needed',
   'load-dead': 'load',
   'load-weak': 'load share',
   'heater-reduced': 'load share power',
@@ -54,6 +62,13 @@ const GIVEN: Readonly<Record<VerifyMessage, string>> = {
   'limit-above-breaker': 'allowed share',
   'no-margin': 'allowed share',
   'never-heats': 'heater',
+  'conductor-behind-breaker': 'cable conductor size breaker most',
+  'earth-too-small': 'cable conductor size breaker least',
+  'earth-size-not-shown': 'cable conductor size breaker',
+  'too-many-on-a-terminal': 'terminal count most',
+  'size-not-held': 'terminal end size from to',
+  'neutral-carries-line': 'end colour function',
+  'leg-carries-no-line': 'end colour function',
   're-identify': 'end colour function',
   'earth-colour-live': 'end colour function',
   'earth-not-green': 'end colour function',
@@ -61,6 +76,7 @@ const GIVEN: Readonly<Record<VerifyMessage, string>> = {
   'live-when-off': 'load',
   'dry-after-reset': 'box',
   'unsafe-after-reset': 'box',
+  'overdrawn-after-reset': 'box',
   'flow-proof-unproven': 'heater proof',
   'wrong-frequency': 'thing plate hertz',
 }
@@ -182,11 +198,38 @@ describe('the sentence of every finding', () => {
     const survey = tubOf('burnt-plate-240')
     const boxes = readdirSync(new URL('boxes/', data)).map(name => boxOf(name.replace('.yaml', '')))
     const provided = planRefit(survey, boxes, devices).plans.flatMap(each =>
-      each.verification.findings.filter(({ params }) => params['assumed'] !== undefined),
+      each.verification.findings.filter(({ provided }) => provided !== undefined),
     )
     const [before = '', after = ''] = PROVIDED_EN.replace('{sentence}', '').split('{assumed}')
     const bounded = new RegExp(`${before}.* [≤≥] [\\d.]+ A${after}$`, 'u')
     for (const each of provided) expect(tellFinding(each)).toMatch(bounded)
     expect(provided.length).toBeGreaterThan(0)
+  })
+
+  it('says a bound once where two circuits of a load share it', () => {
+    const bound = (circuit: string, atMost: number) => ({
+      load: 'pump',
+      circuit,
+      label: 'Pump',
+      atMost,
+    })
+    const told = (provided: Finding['provided']) =>
+      tellFinding({
+        rule: 'VERIFY-0',
+        message: 'draw-above-limit',
+        verdict: 'provided',
+        severity: 'warning',
+        subjects: [],
+        params: { amps: 35.6, limit: 32 },
+        ...(provided ? { provided } : {}),
+      })
+    expect(told([bound('high', 12.3), bound('low', 12.3)])).toMatch(
+      / Not so as long as Pump ≤ 12\.3 A\.$/u,
+    )
+    const { atMost: _, ...open } = bound('low', 0)
+    expect(told([bound('high', 9), { ...open, atLeast: 2 }])).toMatch(
+      / Not so as long as Pump ≤ 9 A, Pump ≥ 2 A\.$/u,
+    )
+    expect(told(undefined)).not.toContain('Not so as long as')
   })
 })

@@ -149,6 +149,27 @@ describe('word for word', () => {
           didYouMean: '240 V',
         }),
     ],
+    [
+      'warning: supply.breaker is "500 A", which is hardly ever so; usual is from 5 A to 200 A. Look again.',
+      () =>
+        tellDiagnostic({
+          code: 'implausible',
+          severity: 'warning',
+          path: ['supply', 'breaker'],
+          is: '"500 A"',
+          may: 'from 5 A to 200 A',
+        }),
+    ],
+    [
+      'this landing is for survey "a" on box "b"; here are survey "c" and box "d". Give the landing of these, or its own.',
+      () =>
+        tellDiagnostic({
+          code: 'other-job',
+          path: ['survey'],
+          is: 'survey "a" on box "b"',
+          may: 'survey "c" and box "d"',
+        }),
+    ],
   ])('%s', (text, tell) => {
     expect(tell()).toBe(text)
   })

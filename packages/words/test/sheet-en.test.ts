@@ -27,3 +27,28 @@ test('no sentence borrows a word of a product', () => {
   for (const each of [...Object.values(SHEET_EN), ...Object.values(SHEET_PAGE_EN)])
     expect(each).not.toMatch(/\bspa\b|\bjets? \d|universal|plug-and-play|topside|\bpack\b/iu)
 })
+
+test('flow is proved by less of it, never by stopping the pump or on an empty heater', () => {
+  const proofs = ['protect.probe-pair', 'protect.pressure-switch', 'protect.flow-switch'] as const
+  for (const each of proofs) {
+    expect(SHEET_EN[each]).toMatch(/slowly (throttle|shut)/iu)
+    expect(SHEET_EN[each]).toMatch(/Heat must stop/iu)
+    expect(SHEET_EN[each]).not.toMatch(/stop the pump/iu)
+  }
+  expect(SHEET_EN['protect.probe-pair']).toContain('never quite shut')
+  // Behind the heater a shut valve raises the pressure: the switch would stay closed.
+  expect(SHEET_EN['protect.pressure-switch']).toContain('between pump and heater')
+  expect(SHEET_EN['protect.flow-maker']).toMatch(/maker’s own test.*Never an empty heater/u)
+})
+
+test('what the plan holds with is not called proven', () => {
+  for (const each of ['head.provided', 'head.not-proven'] as const)
+    expect(SHEET_EN[each]).not.toMatch(/proven/iu)
+  for (const each of ['head.proof', 'head.proof-modes', 'head.margin-greatest'] as const)
+    expect(SHEET_EN[each]).not.toMatch(/proven/iu)
+})
+
+test('a motor outside its band is stopped before its cause is looked for', () => {
+  for (const each of ['outside.motor-high', 'outside.motor-low'] as const)
+    expect(SHEET_EN[each]).toMatch(/off, lock, do not go on\. Likely: /u)
+})

@@ -4,6 +4,18 @@ export type Verdict = 'holds' | 'breaks' | 'provided' | 'not-shown' | 'experts-d
 /** Signal words as in ANSI Z535: danger, warning, caution, notice. @source [ANSI-Z535.6] (from memory) */
 export type Severity = 'danger' | 'warning' | 'caution' | 'notice'
 
+/** What a draw has to keep to for a finding not to arise: a figure in amps at plate volts. */
+export interface DrawBound {
+  readonly load: string
+  /** The circuit of the load that is measured. */
+  readonly circuit: string
+  readonly label: string
+  /** Greatest draw for which the finding is shown not to arise [A]. */
+  readonly atMost?: number
+  /** Least draw for which the finding is shown not to arise [A]. */
+  readonly atLeast?: number
+}
+
 /** An engineering judgement: data, whose sentence the words package makes. */
 export interface Finding {
   readonly rule: string
@@ -16,6 +28,8 @@ export interface Finding {
   readonly params: Readonly<Record<string, string | number>>
   /** The commands that were on where it is worst; absent when it holds whatever is on. */
   readonly on?: readonly string[]
+  /** Draws that decide it, with their bounds; absent where no draw does. */
+  readonly provided?: readonly DrawBound[]
 }
 
 const RANK: Readonly<Record<Severity, number>> = { danger: 0, warning: 1, caution: 2, notice: 3 }

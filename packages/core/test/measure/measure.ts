@@ -44,7 +44,7 @@ export function demoMeasured(boxes: 'best' | 'every' = 'best'): readonly Measure
   })
 }
 
-const landingOf = (wrong: WrongLanding, job: Job): Landing =>
+export const landingOf = (wrong: WrongLanding, job: Job): Landing =>
   landingSchema.parse({
     schema: 'landing/1',
     survey: job.tub.id,

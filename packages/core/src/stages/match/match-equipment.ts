@@ -77,7 +77,8 @@ const told = ({ id, message, subjects, params }: Demand): Requirement => ({
 /**
  * Requirements that no candidate meets together, none of which can be left out.
  *
- * Drops one requirement after another for as long as the rest still rules every candidate out.
+ * Drops one requirement after another for as long as the rest still rules every candidate out, those
+ * that rule out the fewest first: what no box meets is left alone.
  */
 export function irreducible(
   demands: readonly Demand[],
@@ -86,7 +87,9 @@ export function irreducible(
   const table = candidates.map(each => new Set(shortfallsOf(demands, each).map(s => s.requirement)))
   const rulesOutAll = (kept: readonly Demand[]) =>
     table.every(lacks => kept.some(demand => lacks.has(demand.id)))
-  return demands.reduce<readonly Demand[]>((kept, demand) => {
+  const reach = ({ id }: Demand) => table.filter(lacks => lacks.has(id)).length
+  const fewestFirst = demands.toSorted((a, b) => reach(a) - reach(b))
+  return fewestFirst.reduce<readonly Demand[]>((kept, demand) => {
     const without = kept.filter(each => each !== demand)
     return rulesOutAll(without) ? without : kept
   }, demands)

@@ -4,13 +4,14 @@ import type { ControlBox, Feed, Place } from '../../domain/box/control-box.ts'
 import type { Tub } from '../../domain/job.ts'
 import { BOX, loadsOf } from '../../domain/job.ts'
 import type { Load, PoweredLoad } from '../../domain/load/load.ts'
-import { isPowered } from '../../domain/load/load.ts'
+import { isPowered, isUnearthed } from '../../domain/load/load.ts'
 import { placeCeiling } from '../../domain/wiring/draw.ts'
 import { BANDS } from '../../domain/wiring/figures.ts'
 import { givesVolts, plates, suitsSensor, takes } from '../../domain/wiring/fits.ts'
 import { LIMITS } from '../../domain/wiring/limits.ts'
 import type { Offer } from '../../domain/wiring/offers.ts'
 import { allowedAmps } from '../../domain/wiring/states.ts'
+import { undersized } from '../../domain/wiring/undersized.ts'
 import type { Survey } from '../survey/artifact.ts'
 import type { Requirement, Shortfall } from './artifact.ts'
 
@@ -91,6 +92,64 @@ function supplyDemands(survey: Survey): readonly Demand[] {
     },
   ]
 }
+
+/** What no box can mend: a run too small for its breaker. */
+const runDemands = (survey: Survey): readonly Demand[] =>
+  undersized(survey)
+    .filter(({ why }) => why.kind !== 'earth-not-shown')
+    .map(({ cable, conductor, breaker }) => {
+      const params = {
+        cable: cable.label,
+        conductor: conductor.id,
+        size: conductor.size.text,
+        breaker,
+      }
+      return {
+        id: `size ${cable.id}.${conductor.id}`,
+        message: 'brings-small-conductor',
+        subjects: [`${cable.id}.${conductor.id}`],
+        params,
+        lacks: () => ({ message: 'conductor-too-small', params }),
+      }
+    })
+
+/** The conductors that reach the box go under its feed terminals. */
+const terminalDemands = ({ supply }: Survey): readonly Demand[] =>
+  supply.cables
+    .filter(each => each.to === BOX)
+    .flatMap(cable => cable.conductors)
+    .map(({ id, size, function: does }) => ({
+      id: `terminal ${id}`,
+      message: 'brings-size',
+      subjects: [id],
+      params: { conductor: id, size: size.text },
+      lacks: ({ box, feed }) => {
+        const at = box.board.terminals.find(each => each.id === feed.lands[does])
+        const holds = at?.holds
+        return !at || !holds || (size.mm2 >= holds.from.mm2 && size.mm2 <= holds.to.mm2)
+          ? undefined
+          : {
+              message: 'terminal-does-not-hold',
+              params: {
+                conductor: id,
+                size: size.text,
+                terminal: at.label ?? at.id,
+                from: holds.from.text,
+                to: holds.to.text,
+              },
+            }
+      },
+    }))
+
+/** What no box can mend: metal that a fault would make live. */
+const earthDemands = ({ loads }: Survey): readonly Demand[] =>
+  loads.filter(isUnearthed).map(({ id, label }) => ({
+    id: `earth ${id}`,
+    message: 'needs-no-earth',
+    subjects: [id],
+    params: { load: label },
+    lacks: () => ({ message: 'no-earth-lead', params: { load: label } }),
+  }))
 
 function breakerDemands(survey: Survey): readonly Demand[] {
   const breaker = boundsOf(survey.supply.breaker)
@@ -289,9 +348,12 @@ function waterDemand(survey: Survey): Demand {
 /** Everything this tub asks of a box. */
 export const demandsOf = (survey: Survey): readonly Demand[] => [
   ...supplyDemands(survey),
+  ...runDemands(survey),
+  ...terminalDemands(survey),
   ...breakerDemands(survey),
   ...bayDemand(survey),
   ...loadDemands(survey),
+  ...earthDemands(survey),
   placesDemand(survey),
   waterDemand(survey),
 ]

@@ -24,24 +24,40 @@ const fullest = (states: readonly State[]): readonly State[] => {
   return modes.filter(each => !modes.some(other => isSubset(each, other)))
 }
 
-function devicesOpenOf(plant: Plant, states: readonly State[]): readonly DevicesOpen[] {
-  const devices = plant.parts.flatMap(({ part, board, name }) =>
+/** The fullest modes with some elements open, whatever would trip. */
+const fullestWith = (
+  plant: Plant,
+  states: readonly State[],
+  device: string,
+  open: ReadonlySet<string>,
+): readonly DevicesOpen[] =>
+  fullest(states).map(state => {
+    const solved = solveState(plant, state, { open })
+    return { device, observation: { state, solved, atPlate: solved, trip: undefined, blown: [] } }
+  })
+
+const devicesOpenOf = (plant: Plant, states: readonly State[]): readonly DevicesOpen[] =>
+  plant.parts.flatMap(({ part, board, name }) =>
     part.kind === 'ground-fault'
-      ? [{ name, open: new Set(part.sums.map(id => partElement(board, id))) }]
+      ? fullestWith(plant, states, name, new Set(part.sums.map(id => partElement(board, id))))
       : [],
   )
-  return devices.flatMap(({ name, open }) =>
-    fullest(states).map(state => ({
-      device: name,
-      observation: {
-        state,
-        solved: solveState(plant, state, { open }),
-        trip: undefined,
-        blown: [],
-      },
-    })),
+
+/** What opens when a device is switched off. */
+const opensOf = (plant: Plant, board: string): ReadonlySet<string> =>
+  new Set(
+    plant.parts
+      .filter(
+        each => each.board === board && (each.part.kind === 'pole' || each.part.kind === 'switch'),
+      )
+      .map(each => each.element),
   )
-}
+
+const disconnectsOpenOf = (plant: Plant, states: readonly State[]): readonly DevicesOpen[] =>
+  [...plant.job.devices.keys()].flatMap(device => {
+    const open = opensOf(plant, device)
+    return open.size > 0 ? fullestWith(plant, states, device, open) : []
+  })
 
 function touchedOf(
   job: Job,
@@ -76,10 +92,7 @@ function touchedOf(
 function afterTrip(plant: Plant, { state, trip, blown }: Observation): Solved | undefined {
   if (!trip) return undefined
   const board = trip.part.slice(0, trip.part.indexOf('.'))
-  const open = new Set(blown.map(each => `part:${each.part}`))
-  for (const each of plant.parts)
-    if (each.board === board && (each.part.kind === 'pole' || each.part.kind === 'switch'))
-      open.add(each.element)
+  const open = new Set([...blown.map(each => `part:${each.part}`), ...opensOf(plant, board)])
   return solveState(plant, state, { open })
 }
 
@@ -115,6 +128,7 @@ export function gather(
       .map(state => observe(plant.value, state, { limitOpen: true }))
       .filter(each => !each.trip),
     devicesOpen: devicesOpenOf(plant.value, states.value),
+    disconnectsOpen: disconnectsOpenOf(plant.value, states.value),
     touched: touchedOf(job, landing, shares, running),
   })
 }

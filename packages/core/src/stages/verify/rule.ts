@@ -1,9 +1,11 @@
 import type { Finding } from '../../base/verdict.ts'
 import type { Feed, Profile } from '../../domain/box/control-box.ts'
 import type { Job } from '../../domain/job.ts'
+import { BOX } from '../../domain/job.ts'
 import type { Landing } from '../../domain/landing/landing.ts'
+import { LIMITS } from '../../domain/wiring/limits.ts'
 import type { Observation } from '../../domain/wiring/observe.ts'
-import type { Plant, PlantCircuit, Solved } from '../../domain/wiring/plant.ts'
+import type { Plant, PlantCircuit, PlantTerminal, Solved } from '../../domain/wiring/plant.ts'
 import type { State } from '../../domain/wiring/states.ts'
 
 /** Everything a rule may look at: one landing, solved in every state. */
@@ -23,8 +25,10 @@ export interface Evidence {
   readonly tripped: Solved | undefined
   /** The states with the box's limit contacts open; only those that are not cleared. */
   readonly limitOpen: readonly Observation[]
-  /** A few modes with the ground-fault device open. */
+  /** A few modes with what a ground-fault device opens open. */
   readonly devicesOpen: readonly DevicesOpen[]
+  /** The same modes with every pole and switch of one supply device open, whatever its kind. */
+  readonly disconnectsOpen: readonly DevicesOpen[]
   /** Where the landing is judged as a plan: what would be found with the settings that a reset leaves. */
   readonly reset?: readonly Finding[]
   /** Loose ends that a touch makes carry current: worst of all states, by end id [A]. */
@@ -54,6 +58,15 @@ export const standing = (evidence: Evidence): readonly Observation[] =>
 /** Volts across a circuit as a share of its plate, in the strap position of the landing. */
 export const plateShare = ({ a, b, draw }: PlantCircuit, at: Observation): number =>
   at.solved.across(a, b) / draw.volts
+
+/** The mains terminals of the box. */
+export const boxMains = ({ plant }: Evidence): readonly PlantTerminal[] =>
+  plant.terminals.filter(
+    ({ name, terminal }) => name.startsWith(`${BOX}.`) && terminal.class === 'mains',
+  )
+
+/** Whether the plate of a circuit is above extra-low voltage. */
+export const isMainsCircuit = ({ draw }: PlantCircuit): boolean => draw.volts > LIMITS.extraLowVolts
 
 export const commandsOf = (state: State): readonly string[] => [...state.commands].sort()
 

@@ -1,6 +1,6 @@
 import type { Outcome } from '../../base/outcome.ts'
 import { ok } from '../../base/outcome.ts'
-import type { Finding } from '../../base/verdict.ts'
+import type { DrawBound, Finding } from '../../base/verdict.ts'
 import { bySeverity } from '../../base/verdict.ts'
 import type { Job } from '../../domain/job.ts'
 import type { Landing } from '../../domain/landing/landing.ts'
@@ -45,6 +45,10 @@ function boundOf(found: (share: number) => boolean): { at: number; sign: '≤' |
   return { at: holds, sign }
 }
 
+/** A bound in the tenths that a meter shows, rounded to the side that is shown to hold [A]. */
+const boundAt = (amps: number, sign: '≤' | '≥'): Pick<DrawBound, 'atMost' | 'atLeast'> =>
+  sign === '≤' ? { atMost: Math.floor(amps * 10) / 10 } : { atLeast: Math.ceil(amps * 10) / 10 }
+
 /**
  * Names what has to hold for a finding not to arise, by halving.
  *
@@ -63,12 +67,13 @@ function provided(job: Job, landing: Landing, finding: Finding): Finding {
   )
   const bounds = draws
     .filter(({ draw }) => draw.assumed || !onlyUnknown)
-    .map(({ load, draw }) => {
-      const amps = draw.from + at * (draw.to - draw.from)
-      return `${load.label} ${sign} ${amps.toFixed(1)} A`
-    })
-  const assumed = [...new Set(bounds)].join(', ')
-  return { ...finding, params: { ...finding.params, assumed } }
+    .map(({ load, circuit, draw }) => ({
+      load: load.id,
+      circuit: circuit.id,
+      label: load.label,
+      ...boundAt(draw.from + at * (draw.to - draw.from), sign),
+    }))
+  return { ...finding, provided: bounds }
 }
 
 /** All variants' findings: what breaks in every one breaks, what breaks in some holds provided. */
@@ -94,7 +99,10 @@ const marginOf = (evidence: Evidence, { part, element }: PlantPart): readonly nu
         ? ratedOf(evidence.plant, part)
         : undefined
   if (rated === undefined) return []
-  const worst = Math.max(0, ...standing(evidence).map(at => at.solved.amps(element)))
+  const worst = Math.max(
+    0,
+    ...standing(evidence).map(at => Math.max(at.solved.amps(element), at.atPlate.amps(element))),
+  )
   return [1 - worst / rated]
 }
 
@@ -218,15 +226,20 @@ function resetLanding({ box }: Job, landing: Landing): Landing | undefined {
   return isSame ? undefined : { ...landing, settings }
 }
 
-/** What breaks, danger or warning, with the settings that a reset leaves. */
-function findingsAfterReset(job: Job, landing: Landing): readonly Finding[] {
+/** What breaks, danger or warning, with the settings that a reset leaves and not before it. */
+function findingsAfterReset(job: Job, landing: Landing, before: Evidence): readonly Finding[] {
   const reset = resetLanding(job, landing)
   const evidence = reset && gather(job, reset, GREATEST)
   if (!evidence?.ok) return []
+  const own = check(before)
+  const known = new Set(own.map(keyOf))
+  const isDanger = own.some(each => each.severity === 'danger')
   return check(evidence.value)
     .filter(
       each =>
-        each.verdict === 'breaks' && (each.severity === 'danger' || each.severity === 'warning'),
+        each.verdict === 'breaks' &&
+        !known.has(keyOf(each)) &&
+        (each.severity === 'warning' || (each.severity === 'danger' && !isDanger)),
     )
     .sort(bySeverity)
 }
@@ -251,10 +264,11 @@ export function judgeLanding(
 export function verifyPlan(job: Job, landing: Landing): Outcome<Verification, VerifyFailure> {
   const variants = variantsOf(job, landing)
   if (!variants.ok) return variants
-  const reset = findingsAfterReset(job, landing)
+  const [greatest] = variants.value
+  if (!greatest) return ok(NOTHING)
+  const reset = findingsAfterReset(job, landing, greatest)
   const all = variants.value.map(each => ({ ...each, reset }))
-  const [first] = all
-  return ok(first ? summarise(job, landing, all, first) : NOTHING)
+  return ok(summarise(job, landing, all, { ...greatest, reset }))
 }
 
 /**

@@ -1,12 +1,42 @@
 import type { Finding } from '../../../base/verdict.ts'
 import { LIMITS } from '../../../domain/wiring/limits.ts'
 import type { Trip } from '../../../domain/wiring/observe.ts'
-import type { Rule } from '../rule.ts'
+import type { Evidence, Rule } from '../rule.ts'
 import { COMMON_PRACTICE, commandsOf } from '../rule.ts'
 
 const messageOf = ({ kind, amps, rated }: Trip): string => {
   if (kind === 'ground-fault') return 'ground-fault-trips'
   return amps >= LIMITS.short * rated ? 'dead-short' : 'overload-trips'
+}
+
+/**
+ * Jumpers of the box that stand otherwise than its feed needs: where to look first when it trips.
+ *
+ * A pointer, no judgement of its own: that the jumper is what makes it trip is not shown.
+ */
+function jumpersAgainstFeed({ job, landing, feed }: Evidence): readonly Finding[] {
+  return job.box.board.jumpers.flatMap(jumper => {
+    const needed = feed?.jumpers[jumper.id]
+    const found = landing.jumpers[jumper.id] ?? jumper.factory
+    if (feed === undefined || needed === undefined || found === needed) return []
+    const labelOf = (id: string) => jumper.positions.find(each => each.id === id)?.label ?? id
+    return [
+      {
+        rule: cleanTrip.id,
+        message: 'jumper-against-feed',
+        verdict: 'not-shown',
+        severity: 'caution',
+        subjects: [jumper.id],
+        params: {
+          jumper: jumper.id,
+          label: jumper.label,
+          found: labelOf(found),
+          needed: labelOf(needed),
+          feed: feed.label,
+        },
+      },
+    ]
+  })
 }
 
 /**
@@ -35,6 +65,6 @@ export const cleanTrip: Rule = {
           on: commandsOf(state),
         })
       }
-    return [...seen.values()]
+    return seen.size > 0 ? [...seen.values(), ...jumpersAgainstFeed(evidence)] : []
   },
 }

@@ -19,23 +19,36 @@ const finding = (message: string, severity: Finding['severity'], end: End): Find
   params: { end: end.id, colour: end.colour, function: end.function },
 })
 
-/** Whether the end carries a line conductor: by where it is and what it does, not by its colour. */
-function isLine({ allOff, plant, legVolts }: Evidence, end: End): boolean {
-  if (end.function === 'leg1' || end.function === 'leg2') return true
-  if (end.function === 'neutral' || end.function === 'earth') return false
+/** Where the end is, with nothing on; undefined off its terminal, and on one that is no mains. */
+function potentialOf({ allOff, plant }: Evidence, end: End): number | undefined {
   const terminal = plant.terminals.find(each => each.ends.includes(end))
-  if (terminal?.terminal.class !== 'mains') return false
-  if (end.function !== 'common') return true
-  return allOff.solved.potential(terminal.node) > 0.5 * legVolts
+  return terminal?.terminal.class === 'mains' ? allOff.solved.potential(terminal.node) : undefined
 }
+
+/** Whether the end carries a line conductor: by what stands on it, and for a switched lead by use. */
+function isLine(evidence: Evidence, end: End): boolean {
+  const potential = potentialOf(evidence, end)
+  if (potential === undefined) return false
+  if (potential > 0.5 * evidence.legVolts) return true
+  return end.of === 'lead' && end.function !== 'common' && end.function !== 'earth'
+}
+
+function judgeLine(end: End, neutral: readonly Colour[]): readonly Finding[] {
+  if (end.of !== 'lead' && end.function === 'neutral')
+    return [finding('neutral-carries-line', 'caution', end)]
+  if (EARTH.includes(end.colour)) return [finding('earth-colour-live', 'caution', end)]
+  return neutral.includes(end.colour) ? [finding('re-identify', 'notice', end)] : []
+}
+
+/** A leg conductor on a mains terminal where nothing is live serves as something else. */
+const isIdleLeg = (evidence: Evidence, end: End): boolean =>
+  (end.function === 'leg1' || end.function === 'leg2') && potentialOf(evidence, end) !== undefined
 
 function judge(evidence: Evidence, end: End): readonly Finding[] {
   const region = evidence.job.tub.region
   const neutral = NEUTRAL[region === 'US' || region === 'CA' ? 'america' : 'elsewhere']
-  if (isLine(evidence, end)) {
-    if (EARTH.includes(end.colour)) return [finding('earth-colour-live', 'caution', end)]
-    return neutral.includes(end.colour) ? [finding('re-identify', 'notice', end)] : []
-  }
+  if (isLine(evidence, end)) return judgeLine(end, neutral)
+  if (isIdleLeg(evidence, end)) return [finding('leg-carries-no-line', 'caution', end)]
   if (end.function === 'earth' && !EARTH.includes(end.colour))
     return [finding('earth-not-green', 'notice', end)]
   if (end.function === 'neutral' && end.of === 'cable' && !neutral.includes(end.colour))

@@ -1,12 +1,11 @@
 import { atMost } from '../../../base/compare.ts'
 import { magnitude } from '../../../base/complex.ts'
 import type { Finding } from '../../../base/verdict.ts'
-import { BOX } from '../../../domain/job.ts'
 import { LIMITS } from '../../../domain/wiring/limits.ts'
 import { groundFaultSum, isAwake } from '../../../domain/wiring/observe.ts'
 import type { PlantPart } from '../../../domain/wiring/plant.ts'
 import type { Evidence, Rule } from '../rule.ts'
-import { commandsOf, standing, worst } from '../rule.ts'
+import { boxMains, commandsOf, standing, worst } from '../rule.ts'
 
 const devicesOf = ({ plant }: Evidence): readonly PlantPart[] =>
   plant.parts.filter(each => each.part.kind === 'ground-fault')
@@ -26,11 +25,9 @@ const finding = (
   ...(on ? { on } : {}),
 })
 
-function bypassed({ plant, devicesOpen }: Evidence): readonly Finding[] {
-  const mains = plant.terminals.filter(
-    ({ name, terminal }) => name.startsWith(`${BOX}.`) && terminal.class === 'mains',
-  )
-  for (const { device, observation } of devicesOpen)
+function bypassed(evidence: Evidence): readonly Finding[] {
+  const mains = boxMains(evidence)
+  for (const { device, observation } of evidence.devicesOpen)
     for (const { node, terminal } of mains) {
       const volts = observation.solved.potential(node)
       if (!atMost(volts, LIMITS.extraLowVolts))

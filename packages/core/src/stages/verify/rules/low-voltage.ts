@@ -1,14 +1,18 @@
 import { atMost } from '../../../base/compare.ts'
 import type { Finding } from '../../../base/verdict.ts'
+import type { Terminal } from '../../../domain/board/board.ts'
+import { joinedToAny } from '../../../domain/wiring/copper.ts'
 import { LIMITS } from '../../../domain/wiring/limits.ts'
-import { boardNode } from '../../../domain/wiring/wire.ts'
+import { boardNode, leadNode } from '../../../domain/wiring/wire.ts'
+import type { NodeId } from '../../../engines/circuit/network.ts'
 import type { Evidence, Rule } from '../rule.ts'
 import { commandsOf, standing, worst } from '../rule.ts'
 
+type TerminalClass = Terminal['class']
+const LOW: readonly TerminalClass[] = ['low-voltage', 'sensor']
+
 function mainsOnLowVoltage(evidence: Evidence): readonly Finding[] {
-  const low = evidence.plant.terminals.filter(
-    ({ terminal }) => terminal.class === 'low-voltage' || terminal.class === 'sensor',
-  )
+  const low = evidence.plant.terminals.filter(({ terminal }) => LOW.includes(terminal.class))
   return worst(standing(evidence), low, ({ node }, at) => at.solved.potential(node))
     .filter(({ value }) => !atMost(value, LIMITS.extraLowVolts))
     .map(({ thing, value, at }) => ({
@@ -49,10 +53,64 @@ function overfedTransformer(evidence: Evidence): readonly Finding[] {
     }))
 }
 
-/** No mains on a low-voltage or sensor terminal, and no transformer above its plate. */
+/** Nodes that copper alone joins to a terminal of one of these classes. */
+const netOf = ({ plant }: Evidence, classes: readonly TerminalClass[]): ReadonlySet<NodeId> =>
+  joinedToAny(
+    plant,
+    plant.terminals
+      .filter(({ terminal }) => classes.includes(terminal.class))
+      .map(each => each.node),
+  )
+
+function joinedToMains({ plant }: Evidence, mains: ReadonlySet<NodeId>): readonly Finding[] {
+  return plant.terminals
+    .filter(({ terminal, node }) => LOW.includes(terminal.class) && mains.has(node))
+    .slice(0, 1)
+    .map(({ name, terminal }) => ({
+      rule: lowVoltage.id,
+      message: 'low-voltage-joined-to-mains',
+      verdict: 'breaks',
+      severity: 'danger',
+      subjects: [name],
+      params: { terminal: terminal.label ?? terminal.id },
+    }))
+}
+
+/** A load with a lead on either joins them through itself. */
+function acrossBoth(
+  { job }: Evidence,
+  mains: ReadonlySet<NodeId>,
+  low: ReadonlySet<NodeId>,
+): readonly Finding[] {
+  return job.loads
+    .filter(load => {
+      const nodes = load.leads.map(lead => leadNode(load.id, lead.id))
+      return nodes.some(node => mains.has(node)) && nodes.some(node => low.has(node))
+    })
+    .map(load => ({
+      rule: lowVoltage.id,
+      message: 'load-across-mains-and-low-voltage',
+      verdict: 'breaks',
+      severity: 'danger',
+      subjects: [load.id],
+      params: { load: load.label },
+    }))
+}
+
+/** Low voltage is apart from every mains conductor, the neutral too: it may be live one day. */
+function mixed(evidence: Evidence): readonly Finding[] {
+  const mains = netOf(evidence, ['mains'])
+  return [...joinedToMains(evidence, mains), ...acrossBoth(evidence, mains, netOf(evidence, LOW))]
+}
+
+/** No mains on a low-voltage or sensor terminal, neutral or line, and no transformer above its plate. */
 export const lowVoltage: Rule = {
   id: 'VERIFY-3',
   title: 'Low voltage stays low',
   source: 'IEC 61140, extra-low voltage 50 V (from memory)',
-  check: evidence => [...mainsOnLowVoltage(evidence), ...overfedTransformer(evidence)],
+  check: evidence => [
+    ...mainsOnLowVoltage(evidence),
+    ...overfedTransformer(evidence),
+    ...mixed(evidence),
+  ],
 }

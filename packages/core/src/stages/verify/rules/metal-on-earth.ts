@@ -1,6 +1,8 @@
-import { atMost } from '../../../base/compare.ts'
+import { atLeast, atMost } from '../../../base/compare.ts'
+import { boundsOf } from '../../../base/known.ts'
 import type { Finding } from '../../../base/verdict.ts'
 import { BOX, findTerminal } from '../../../domain/job.ts'
+import { isPowered, isUnearthed } from '../../../domain/load/load.ts'
 import { joinedByCopper } from '../../../domain/wiring/copper.ts'
 import { LIMITS } from '../../../domain/wiring/limits.ts'
 import { boardNode, leadNode } from '../../../domain/wiring/wire.ts'
@@ -14,7 +16,10 @@ interface Metal {
   readonly node: NodeId
 }
 
-/** Metal that a person can touch: of loads with an earth lead that are landed at all, box, devices. */
+/**
+ * Metal that a person can touch and an earth lead serves: of loads that are landed at all and not
+ * double insulated, of the box, of the devices.
+ */
 export function metalOf({ job, landing }: Evidence): readonly Metal[] {
   const boards = [...job.devices].map(([id, device]) => ({
     id,
@@ -23,6 +28,7 @@ export function metalOf({ job, landing }: Evidence): readonly Metal[] {
   }))
   const isLanded = (end: string) => findTerminal(job, landing.ends[end] ?? '') !== undefined
   const loads = job.loads.flatMap(load => {
+    if (isPowered(load) && load.doubleInsulated === true) return []
     const earth = load.leads.find(each => each.function === 'earth')
     return earth && load.leads.some(lead => isLanded(`${load.id}.${lead.id}`))
       ? [{ id: load.id, label: load.label, node: leadNode(load.id, earth.id) }]
@@ -77,6 +83,42 @@ function tiedToNeutral(evidence: Evidence, net: ReadonlySet<NodeId>): readonly F
     }))
 }
 
+/** A mains load that has neither an earth lead nor double insulation, and is landed. */
+const unearthedLoads = ({ job, landing }: Evidence): readonly Finding[] =>
+  job.loads
+    .filter(isUnearthed)
+    .filter(({ id, leads }) =>
+      leads.some(lead => findTerminal(job, landing.ends[`${id}.${lead.id}`] ?? '')),
+    )
+    .map(load => ({
+      rule: metalOnEarth.id,
+      message: 'no-earth-lead',
+      verdict: 'breaks',
+      severity: 'danger',
+      subjects: [load.id],
+      params: { load: load.label },
+    }))
+
+/** An earth conductor of the run has to carry a fault for as long as the breaker takes. */
+function weakMainEarth({ job, plant }: Evidence): readonly Finding[] {
+  const breaker = boundsOf(job.tub.supply.breaker)?.to
+  if (breaker === undefined) return []
+  return plant.terminals
+    .filter(
+      ({ terminal, ends }) =>
+        !atLeast(terminal.rated.si, breaker) &&
+        ends.some(end => end.of === 'cable' && end.function === 'earth'),
+    )
+    .map(({ name, terminal }) => ({
+      rule: metalOnEarth.id,
+      message: 'main-earth-on-small-terminal',
+      verdict: 'breaks',
+      severity: 'danger',
+      subjects: [name],
+      params: { terminal: terminal.label ?? terminal.id, rated: terminal.rated.si, breaker },
+    }))
+}
+
 function liveMetal(evidence: Evidence): readonly Finding[] {
   const high = evidence.band.high
   return worst(
@@ -104,6 +146,12 @@ export const metalOnEarth: Rule = {
   check: evidence => {
     const net = earthNet(evidence)
     if (!net) return []
-    return [...notOnEarth(evidence, net), ...tiedToNeutral(evidence, net), ...liveMetal(evidence)]
+    return [
+      ...notOnEarth(evidence, net),
+      ...unearthedLoads(evidence),
+      ...weakMainEarth(evidence),
+      ...tiedToNeutral(evidence, net),
+      ...liveMetal(evidence),
+    ]
   },
 }

@@ -3,7 +3,7 @@ import { LIMITS } from '../../../domain/wiring/limits.ts'
 import type { Observation } from '../../../domain/wiring/observe.ts'
 import type { PlantCircuit } from '../../../domain/wiring/plant.ts'
 import type { Evidence, Rule } from '../rule.ts'
-import { COMMON_PRACTICE, plateShare, standing } from '../rule.ts'
+import { COMMON_PRACTICE, isMainsCircuit, plateShare, standing } from '../rule.ts'
 
 const finding = (message: string, { load, name }: PlantCircuit): Finding => ({
   rule: offMeansOff.id,
@@ -14,9 +14,6 @@ const finding = (message: string, { load, name }: PlantCircuit): Finding => ({
   params: { load: load.label },
   on: [],
 })
-
-/** A keypad is always on, by its nature. */
-const isSwitched = ({ load }: PlantCircuit): boolean => load.kind !== 'keypad'
 
 function hangsOnLine(evidence: Evidence, circuit: PlantCircuit): boolean {
   const { allOff, legVolts } = evidence
@@ -43,7 +40,8 @@ export const offMeansOff: Rule = {
   source: COMMON_PRACTICE,
   check: evidence => {
     if (evidence.allOff.trip) return []
-    const circuits = evidence.plant.circuits.filter(isSwitched)
+    // Extra-low voltage may stay on: a keypad does by its nature, and nothing is dangerous there.
+    const circuits = evidence.plant.circuits.filter(isMainsCircuit)
     return [
       ...circuits
         .filter(each => plateShare(each, evidence.allOff) >= LIMITS.onWhenOff)

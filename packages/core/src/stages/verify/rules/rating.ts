@@ -1,6 +1,10 @@
 import { atMost } from '../../../base/compare.ts'
+import { conductorAmps } from '../../../domain/codebook/conductor-amps.ts'
+import type { Job } from '../../../domain/job.ts'
 import type { Observation } from '../../../domain/wiring/observe.ts'
-import type { PlantPart, PlantTerminal } from '../../../domain/wiring/plant.ts'
+import type { PlantPart, PlantTerminal, Solved } from '../../../domain/wiring/plant.ts'
+import { throughAmps } from '../../../domain/wiring/plant.ts'
+import { elementOfEnd } from '../../../domain/wiring/wire.ts'
 import type { Evidence, Rule } from '../rule.ts'
 import { COMMON_PRACTICE, commandsOf, standing, worst } from '../rule.ts'
 
@@ -9,11 +13,11 @@ interface Rated {
   readonly label: string
   readonly kind: string
   readonly rated: number
-  readonly amps: (at: Observation) => number
+  readonly amps: (solved: Solved) => number
 }
 
 function ratedPart({ part, name, element }: PlantPart): readonly Rated[] {
-  const amps = (at: Observation) => at.solved.amps(element)
+  const amps = (solved: Solved) => solved.amps(element)
   switch (part.kind) {
     case 'contact': {
       const { resistive, motor } = part.rated
@@ -29,7 +33,7 @@ function ratedPart({ part, name, element }: PlantPart): readonly Rated[] {
           label: part.id,
           kind: 'transformer',
           rated: part.rated.si / part.volts.secondary.si,
-          amps: at => at.solved.secondaryAmps(element),
+          amps: solved => solved.secondaryAmps(element),
         },
         {
           name,
@@ -47,20 +51,40 @@ function ratedPart({ part, name, element }: PlantPart): readonly Rated[] {
   }
 }
 
-const ratedTerminal = ({ name, terminal, elements }: PlantTerminal): readonly Rated[] =>
-  elements.length === 0
+const ratedTerminal = (landed: PlantTerminal): readonly Rated[] =>
+  landed.ends.length === 0
     ? []
     : [
         {
-          name,
-          label: terminal.label ?? terminal.id,
+          name: landed.name,
+          label: landed.terminal.label ?? landed.terminal.id,
           kind: 'terminal',
-          rated: terminal.rated.si,
-          amps: at => elements.reduce((sum, each) => sum + at.solved.amps(each), 0),
+          rated: landed.terminal.rated.si,
+          amps: solved => throughAmps(landed, solved),
         },
       ]
 
-const ratedThings = ({ plant }: Evidence): readonly Rated[] => [
+/** A conductor with two ends is named once. */
+function ratedConductors({ ends }: Job): readonly Rated[] {
+  const sizes = new Map(ends.map(end => [elementOfEnd(end), end.size] as const))
+  return [...sizes].flatMap(([element, size]) => {
+    const rated = conductorAmps(size)?.carries
+    if (rated === undefined) return []
+    const name = element.slice(element.indexOf(':') + 1)
+    return [
+      {
+        name,
+        label: name,
+        kind: 'conductor',
+        rated,
+        amps: (solved: Solved) => solved.amps(element),
+      },
+    ]
+  })
+}
+
+const ratedThings = ({ plant, job }: Evidence): readonly Rated[] => [
+  ...ratedConductors(job),
   ...plant.parts.flatMap(ratedPart),
   ...plant.terminals.flatMap(ratedTerminal),
   ...plant.jumpers.map(({ name, label, rated, element }) => ({
@@ -68,9 +92,13 @@ const ratedThings = ({ plant }: Evidence): readonly Rated[] => [
     label,
     kind: 'jumper',
     rated,
-    amps: (at: Observation) => at.solved.amps(element),
+    amps: (solved: Solved) => solved.amps(element),
   })),
 ]
+
+/** Motors count with their plate amps where they have fewer volts: they do not draw less for it. */
+const mostAmps = (thing: Rated, { solved, atPlate }: Observation): number =>
+  Math.max(thing.amps(solved), thing.amps(atPlate))
 
 /**
  * Nothing carries more than its rating where no protection certainly clears it.
@@ -80,10 +108,10 @@ const ratedThings = ({ plant }: Evidence): readonly Rated[] => [
  */
 export const rating: Rule = {
   id: 'VERIFY-1',
-  title: 'Terminals, contacts, jumpers and windings within their rating',
+  title: 'Terminals, contacts, jumpers, windings and conductors within their rating',
   source: COMMON_PRACTICE,
   check: evidence =>
-    worst(standing(evidence), ratedThings(evidence), (thing, at) => thing.amps(at))
+    worst(standing(evidence), ratedThings(evidence), mostAmps)
       .filter(({ thing, value }) => !atMost(value, thing.rated))
       .map(({ thing, value, at }) => ({
         rule: rating.id,

@@ -35,7 +35,8 @@ const isNear = (volts: Complex, leg: number): boolean => {
 }
 
 /**
- * What is drawn from each leg: plate amps added arithmetically, as limits are reckoned.
+ * What is drawn from each leg, added arithmetically as limits are reckoned; a motor at its plate amps
+ * where it has fewer volts.
  *
  * @returns amps from leg 1 and from leg 2
  */
@@ -43,7 +44,7 @@ export function legDraw(evidence: Evidence, at: Observation): readonly [number, 
   const { legVolts } = evidence
   let [first, second] = [0, 0]
   for (const { element, a, b } of consumersOf(evidence)) {
-    const amps = at.solved.amps(element)
+    const amps = Math.max(at.solved.amps(element), at.atPlate.amps(element))
     for (const node of [a, b]) {
       const volts = at.solved.volts(node)
       if (isNear(volts, legVolts)) first += amps

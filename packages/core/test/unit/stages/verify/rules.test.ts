@@ -1,8 +1,15 @@
 import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { describe, expect, test } from 'vitest'
-import type { ControlBox, Finding, Job, Landing } from '../../../../src/index.ts'
-import { jobOf, plantOf, RULES, solveState, statesOf } from '../../../../src/index.ts'
+import type {
+  ConductorSize,
+  ControlBox,
+  Finding,
+  Job,
+  Landing,
+  Survey,
+} from '../../../../src/index.ts'
+import { conductorSize, jobOf, observe, plantOf, RULES, statesOf } from '../../../../src/index.ts'
 import { demoBox, demoDevices, demoTub } from '../../../support/demo.ts'
 import type { Planned, Slip } from '../../../support/judged.ts'
 import { findingsOf, planned, slipped } from '../../../support/judged.ts'
@@ -17,6 +24,12 @@ const found = ({ job, landing }: Planned, slip: Slip, rule: string): readonly Fi
 /** The job with another box or tub than the catalogue's; the landing stays. */
 const rebuilt = (change: (box: ControlBox) => ControlBox): Job =>
   jobOf(demoTub('everyday-240-circulation'), change(demoBox('heron-4')), demoDevices)
+
+/** The job with another tub than the catalogue's; the landing stays. */
+const withTub = (change: (tub: Survey) => Survey): Job =>
+  jobOf(change(demoTub('everyday-240-circulation')), demoBox('heron-4'), demoDevices)
+
+const size = (text: string): ConductorSize => conductorSize.parse(text)
 
 const terminalRated = (id: string, amps: number) =>
   rebuilt(box => ({
@@ -34,7 +47,7 @@ function worstAmps(job: Job, landing: Landing, element: string): number {
   const plant = plantOf(job, landing)
   const states = statesOf(job, landing)
   if (!plant.ok || !states.ok) throw new Error('not solved')
-  return Math.max(...states.value.map(state => solveState(plant.value, state).amps(element)))
+  return Math.max(...states.value.map(state => observe(plant.value, state).atPlate.amps(element)))
 }
 
 describe('[VERIFY-1] nothing above its rating', () => {
@@ -49,6 +62,41 @@ describe('[VERIFY-1] nothing above its rating', () => {
     const [finding] = of(amps * 0.9999)
     expect(finding).toMatchObject({ message: 'above-rating', subjects: ['box.B1'] })
     expect(finding?.params['amps']).toBeCloseTo(amps, 9)
+  })
+  test('a motor counts with its plate amps, though its volts have dropped on the way', () => {
+    expect(amps).toBeGreaterThan(9.999)
+    expect(amps).toBeLessThanOrEqual(10)
+  })
+  test('what comes to a terminal by one conductor and leaves by another counts once', () => {
+    const slip = { ends: { 'pump-b.hot': 'box.B1', 'pump-a.high': 'box.B1' } }
+    const wide = findingsOf(terminalRated('B1', 19.1), slipped(landing, slip))
+    expect(wide.filter(each => each.subjects[0] === 'box.B1' && each.rule === 'VERIFY-1')).toEqual(
+      [],
+    )
+  })
+  test('a conductor too thin for what it carries', () => {
+    const thin = withTub(tub => ({
+      ...tub,
+      loads: tub.loads.map(each =>
+        each.id === 'pump-a'
+          ? { ...each, leads: each.leads.map(lead => ({ ...lead, size: size('18 AWG') })) }
+          : each,
+      ),
+    }))
+    expect(findingsOf(thin, landing).filter(each => each.rule === 'VERIFY-1')).toEqual([])
+    const thinner = withTub(tub => ({
+      ...tub,
+      loads: tub.loads.map(each =>
+        each.id === 'pump-a'
+          ? { ...each, leads: each.leads.map(lead => ({ ...lead, size: size('20 AWG') })) }
+          : each,
+      ),
+    }))
+    expect(findingsOf(thinner, landing).find(each => each.rule === 'VERIFY-1')).toMatchObject({
+      message: 'above-rating',
+      subjects: ['pump-a.high'],
+      params: { kind: 'conductor', rated: 5 },
+    })
   })
 })
 
@@ -83,6 +131,21 @@ describe('[VERIFY-3] low voltage stays low', () => {
       'mains-on-low-voltage',
     )
   })
+  test('a keypad that returns to the mains neutral', () => {
+    const slip = { ends: { 'keypad.common': 'box.D3' } }
+    expect(found(everyday, slip, 'VERIFY-3')).toMatchObject([
+      { message: 'load-across-mains-and-low-voltage', severity: 'danger', subjects: ['keypad'] },
+    ])
+  })
+  test('a conductor of the run on a low-voltage terminal joins the two', () => {
+    const slip = { ends: { 'run.neutral@box': 'box.K2', 'keypad.common': 'box.K2' } }
+    const joined = {
+      ends: { ...slip.ends, 'ozonator.common': 'box.K2', 'circulation.common': 'box.K2' },
+    }
+    expect(found(everyday, joined, 'VERIFY-3').map(each => each.message)).toContain(
+      'load-across-mains-and-low-voltage',
+    )
+  })
 })
 
 describe('[VERIFY-4] metal on earth', () => {
@@ -98,6 +161,25 @@ describe('[VERIFY-4] metal on earth', () => {
     const slip = { ends: { 'pump-a.earth': 'box.A1' } }
     expect(found(everyday, slip, 'VERIFY-4').map(each => each.message)).toContain('metal-live')
   })
+  test('the earth of the run on the tab of an accessory', () =>
+    expect(found(everyday, { ends: { 'run.earth@box': 'box.E4' } }, 'VERIFY-4')).toMatchObject([
+      { message: 'main-earth-on-small-terminal', severity: 'danger', subjects: ['box.E4'] },
+    ]))
+  const unearthed = (doubleInsulated: boolean) =>
+    findingsOf(
+      withTub(tub => ({
+        ...tub,
+        loads: tub.loads.map(each =>
+          each.kind === 'pump' && each.id === 'pump-b'
+            ? { ...each, doubleInsulated, leads: each.leads.filter(lead => lead.id !== 'earth') }
+            : each,
+        ),
+      })),
+      everyday.landing,
+    ).filter(each => each.rule === 'VERIFY-4')
+  test('a motor without an earth lead', () =>
+    expect(unearthed(false)).toMatchObject([{ message: 'no-earth-lead', subjects: ['pump-b'] }]))
+  test('one that is double insulated needs none', () => expect(unearthed(true)).toEqual([]))
 })
 
 describe('[VERIFY-5] earth conductors carry no load current', () => {
@@ -128,6 +210,15 @@ describe('[VERIFY-7] off means off', () => {
       'only-neutral-switched',
     )
   })
+})
+
+test('[VERIFY-7] a 12 V light that is always on is no danger', () => {
+  const findings = findingsOf(
+    everyday.job,
+    slipped(everyday.landing, { ends: { 'light.hot': 'box.K1' } }),
+  )
+  expect(findings.filter(each => each.severity === 'danger')).toEqual([])
+  expect(findings.map(each => each.message)).toContain('load-elsewhere')
 })
 
 describe('[VERIFY-8] moving water whenever the heater is on', () => {
@@ -274,6 +365,23 @@ describe('[VERIFY-18] colours that mislead', () => {
       message: 're-identify',
       severity: 'notice',
     }))
+  test('line on white and neutral on black at both ends is told, whatever the survey calls them', () => {
+    const slip = {
+      ends: {
+        'run.leg1@gf': 'gf.N',
+        'run.leg1@box': 'box.A2',
+        'run.neutral@gf': 'gf.L1',
+        'run.neutral@box': 'box.A1',
+      },
+    }
+    const told = found(everyday, slip, 'VERIFY-18').filter(each => each.severity === 'caution')
+    expect(told.map(each => `${each.message} ${each.subjects}`).sort()).toEqual([
+      'leg-carries-no-line run.leg1@box',
+      'leg-carries-no-line run.leg1@gf',
+      'neutral-carries-line run.neutral@box',
+      'neutral-carries-line run.neutral@gf',
+    ])
+  })
 })
 
 describe('[VERIFY-19] live when off', () => {
@@ -318,13 +426,125 @@ describe('[VERIFY-22] safe after a reset', () => {
 
   test('a profile that reverts and then heats without water is a warning on the plan', () =>
     expect(ofPlan(everyday)).toMatchObject([{ message: 'dry-after-reset', severity: 'warning' }]))
-  test('a current limit that reverts above the breaker is one too', () =>
+  test('a current limit that reverts above what the breaker should give is a caution', () =>
     expect(ofPlan(planned('burnt-plate-240', 'rowan-2'))).toMatchObject([
-      { message: 'unsafe-after-reset' },
+      { message: 'overdrawn-after-reset', severity: 'caution' },
     ]))
   test('a profile that reverts to the one that is set changes nothing', () =>
     expect(ofPlan(planned('everyday-240-plain', 'heron-4'))).toEqual([]))
   test('a box that keeps its settings has none', () => expect(ofPlan(cord)).toEqual([]))
+})
+
+describe('[VERIFY-23] conductors behind their breaker', () => {
+  const withRun = (sizes: Readonly<Record<string, string>>) =>
+    findingsOf(
+      withTub(tub => ({
+        ...tub,
+        supply: {
+          ...tub.supply,
+          cables: tub.supply.cables.map(cable => ({
+            ...cable,
+            conductors: cable.conductors.map(each => ({
+              ...each,
+              size: size(sizes[each.id] ?? each.size.text),
+            })),
+          })),
+        },
+      })),
+      everyday.landing,
+    ).filter(each => each.rule === 'VERIFY-23')
+
+  test('as planned, 6 AWG behind 50 A', () => expect(withRun({})).toEqual([]))
+  test('8 AWG is the smallest that 50 A allows', () =>
+    expect(withRun({ leg1: '8 AWG' })).toEqual([]))
+  test('10 AWG is too small', () =>
+    expect(withRun({ leg1: '10 AWG' })).toMatchObject([
+      {
+        message: 'conductor-behind-breaker',
+        severity: 'danger',
+        subjects: ['run.leg1'],
+        params: { most: 30, breaker: 50 },
+      },
+    ]))
+  test('a neutral counts as a line', () =>
+    expect(withRun({ neutral: '14 AWG' })[0]?.subjects).toEqual(['run.neutral']))
+  test('an earth of 22 AWG', () =>
+    expect(withRun({ earth: '22 AWG' })).toMatchObject([
+      { message: 'earth-too-small', params: { least: '10 AWG' } },
+    ]))
+  test('an earth by area that is smaller than its line is not shown, and no danger', () =>
+    expect(withRun({ earth: '4 mm2' })).toMatchObject([
+      { message: 'earth-size-not-shown', verdict: 'not-shown', severity: 'caution' },
+    ]))
+})
+
+describe('[VERIFY-24] terminals hold what is on them', () => {
+  test('as planned', () => expect(found(everyday, {}, 'VERIFY-24')).toEqual([]))
+  test('two conductors under one screw', () =>
+    expect(found(everyday, { ends: { 'pump-b.earth': 'box.B4' } }, 'VERIFY-24')).toMatchObject([
+      { message: 'too-many-on-a-terminal', severity: 'caution', params: { count: 2, most: 1 } },
+    ]))
+  test('a maker may say that a terminal takes two', () => {
+    const job = rebuilt(box => ({
+      ...box,
+      board: {
+        ...box.board,
+        terminals: box.board.terminals.map(each =>
+          each.id === 'B4' ? { ...each, conductors: 2 } : each,
+        ),
+      },
+    }))
+    const landing = slipped(everyday.landing, { ends: { 'pump-b.earth': 'box.B4' } })
+    expect(findingsOf(job, landing).filter(each => each.rule === 'VERIFY-24')).toEqual([])
+  })
+  test('a thin lead under a screw that does not hold it', () =>
+    expect(found(everyday, { ends: { 'ozonator.earth': 'box.A4' } }, 'VERIFY-24')).toMatchObject([
+      { message: 'too-many-on-a-terminal' },
+      { message: 'size-not-held', params: { size: '18 AWG', from: '12 AWG', to: '6 AWG' } },
+    ]))
+})
+
+describe('[VERIFY-25] every disconnect disconnects', () => {
+  test('as planned', () => expect(found(garden, {}, 'VERIFY-25')).toEqual([]))
+  test('wired round', () => {
+    const slip = {
+      ends: { 'last.line@isolator': 'isolator.L-in', 'last.neutral@isolator': 'isolator.N-in' },
+    }
+    expect(found(garden, slip, 'VERIFY-25')).toMatchObject([
+      { message: 'disconnect-wired-round', severity: 'danger', subjects: ['isolator'] },
+    ])
+  })
+  test('line side and tub side exchanged still disconnects, and is a caution', () => {
+    const slip = {
+      ends: {
+        'armoured.line@isolator': 'isolator.L-out',
+        'last.line@isolator': 'isolator.L-in',
+      },
+    }
+    expect(found(garden, slip, 'VERIFY-25')).toMatchObject([
+      { message: 'tub-side-live', severity: 'caution', subjects: ['isolator'] },
+    ])
+  })
+})
+
+describe('[VERIFY-26] heater behind both its contacts', () => {
+  test('as planned', () => expect(found(everyday, {}, 'VERIFY-26')).toEqual([]))
+  test.each([
+    [{ 'heater.common': 'box.A3' }],
+    [{ 'heater.hot': 'box.A3', 'heater.common': 'box.H1' }],
+  ])('one pole past its contact: %o', ends =>
+    expect(found(everyday, { ends }, 'VERIFY-26')).toMatchObject([
+      {
+        message: 'heater-past-contact',
+        severity: 'danger',
+        subjects: ['heater', 'heater.element'],
+      },
+    ]),
+  )
+  test('its two leads may be exchanged', () => {
+    const ends = { 'heater.hot': 'box.H2', 'heater.common': 'box.H1' }
+    expect(found(everyday, { ends }, 'VERIFY-26')).toEqual([])
+  })
 })
 
 describe('the rules as a list', () => {
