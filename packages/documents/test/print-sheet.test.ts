@@ -128,7 +128,30 @@ describe('the page', () => {
     for (const each of ['DANGER', 'WARNING', 'CAUTION', 'NOTICE']) expect(text).toContain(each)
     expect(text).toContain('The maker’s instructions and the local code win over this sheet.')
     expect(text).toContain('Ask the authority:')
-    expect(text.match(/Normally licensed work here/gu)).toHaveLength(5)
+    expect(text.match(/Normally licensed work here/gu)).toHaveLength(6)
+  })
+})
+
+describe('what a person must not overlook', () => {
+  const text = read(printSheet(sheet, WORDS))
+
+  test('a plan with a warning is not headed as proven', () => {
+    expect(text).toContain('WARNING')
+    expect(text).toContain('The plan holds PROVIDED you heed !1 below.')
+    expect(text).not.toMatch(/Plan proven/iu)
+  })
+
+  test('what to do outside a band stands under its readings, with nothing to tick', () => {
+    const outside = /<div class="outside">[\s\S]*?<\/div>/gu
+    const blocks = printSheet(sheet, WORDS).match(outside) ?? []
+    expect(blocks.length).toBe(sheet.steps.filter(each => each.outside.length > 0).length)
+    expect(blocks.join('')).toContain('Motor amps above: off, lock, do not go on.')
+    expect(blocks.join('')).not.toContain('class="tick"')
+  })
+
+  test('the supply end draws the control box as a plain box', () => {
+    expect(drawBoard(sheet, WORDS, 'gf')).toContain('M-4 -2.4H4V2.4H-4Z')
+    expect(drawBoard(sheet, WORDS, 'box')).not.toContain('M-4 -2.4H4V2.4H-4Z')
   })
 })
 

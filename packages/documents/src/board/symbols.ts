@@ -19,6 +19,7 @@ const SYMBOLS: Readonly<Record<PanelPartner['symbol'], (at: Point) => string>> =
   light: at => circle(at) + line(at, 'M-2 -2L2 2M-2 2L2 -2'),
   keypad: at => line(at, 'M-3.2 -2.2H3.2V2.2H-3.2ZM-2 -0.9H-0.6M0.6 -0.9H2M-2 0.9H-0.6M0.6 0.9H2'),
   probe: at => line(at, 'M-3 -1.1H3V1.1H-3ZM-3 2.4H-1.6L1.8 -2.4'),
+  box: at => line(at, 'M-4 -2.4H4V2.4H-4Z'),
   cable: at => line(at, 'M-3 -1.5H3M-3 0H3M-3 1.5H3M-0.8 -2.4L0.8 2.4'),
   tail: at => line(at, 'M-3 1.6C-3 -2.4 3 -2.4 3 1.6M2.2 0.6L3 1.8L3.8 0.6'),
 }

@@ -84,8 +84,13 @@ svg.glyph { display: inline-block; vertical-align: -1mm; margin-right: 1mm; }
 .ticks li { padding: 0.3mm 0 0.3mm 7mm; text-indent: -7mm; break-inside: avoid; }
 .step li { padding: 0.5mm 0 0.5mm 7mm; text-indent: -7mm; break-inside: avoid; }
 .ticks .tick, .step li .tick { margin-right: 3mm; text-indent: 0; }
+.outside { display: grid; grid-template-columns: 25mm 1fr; break-inside: avoid; break-before: avoid; padding-top: 0.5mm; }
+.step .outside li { padding-left: 4mm; text-indent: -4mm; }
+.step .outside li::before { content: "▸"; display: inline-block; width: 4mm; text-indent: 0; }
 .readings td, .readings th { vertical-align: bottom; }
 .readings tbody th { font-weight: normal; }
+.readings.short { break-inside: avoid; break-before: avoid; }
+.readings tr:nth-child(-n+2), .readings tr:nth-last-child(2) { break-after: avoid; }
 .readings col.what { width: 46%; }
 .quiet { font-size: 0.9rem; }
 @media screen {

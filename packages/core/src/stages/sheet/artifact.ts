@@ -77,7 +77,7 @@ export interface PanelJumper {
 export interface PanelPartner {
   readonly id: string
   readonly label: SheetText | string
-  readonly symbol: LoadKind | 'cable' | 'tail'
+  readonly symbol: LoadKind | 'box' | 'cable' | 'tail'
   readonly pins: readonly {
     readonly wire: number
     readonly terminal: string
@@ -136,6 +136,8 @@ export interface SheetSetting {
   readonly factory: string
   readonly entered: string
   readonly moves: boolean
+  /** What a reset or power cut puts it back to; absent where it stays. */
+  readonly fallsTo?: string
 }
 
 interface Band {
@@ -168,7 +170,7 @@ export interface TogetherRow {
 export interface Reading {
   readonly what: SheetText
   readonly expected: SheetText | undefined
-  readonly unit: 'V' | 'A' | 'Ω' | 'kΩ' | '°' | ''
+  readonly unit: 'V' | 'A' | 'Ω' | 'kΩ' | '°' | 's' | ''
 }
 
 export type StepName =
@@ -199,6 +201,8 @@ export interface SheetStep {
   /** Each with a box to tick. */
   readonly actions: readonly SheetText[]
   readonly readings: readonly Reading[]
+  /** What to do where a reading is not what it should be. */
+  readonly outside: readonly SheetText[]
 }
 
 /** Everything that the printed sheet says, without one sentence. */

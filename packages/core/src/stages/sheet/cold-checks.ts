@@ -9,6 +9,7 @@ import { drawOf } from '../../domain/wiring/draw.ts'
 import { probeOhms } from '../../domain/wiring/sensing.ts'
 import type { WiringPlan } from '../plan/artifact.ts'
 import type { Reading } from './artifact.ts'
+import { bondReadings } from './bonding.ts'
 import { text } from './messages.ts'
 import { functionText } from './wires.ts'
 
@@ -182,6 +183,12 @@ const probeReadings = (job: Job): readonly Reading[] =>
       : [],
   )
 
+/** A switch that proves flow is open at rest: shut, it is stuck or bridged. Common practice, no source. */
+const flowSwitchReadings = ({ box }: Job): readonly Reading[] =>
+  box.flowProof === 'probe-pair'
+    ? []
+    : [{ what: text(`read.${box.flowProof}`), expected: text('expect.open'), unit: 'Ω' }]
+
 /** Every reading that is taken with the power locked off and the supply not yet landed. */
 export function coldReadings(job: Job, plan: WiringPlan, feed: Feed): readonly Reading[] {
   const { landing } = plan
@@ -192,6 +199,8 @@ export function coldReadings(job: Job, plan: WiringPlan, feed: Feed): readonly R
     ...board.jumpers.flatMap(each => jumperReadings(board, landing, each)),
     ...powered.flatMap(each => heaterReadings(job, landing, each)),
     ...earthReadings(job, feed),
+    ...bondReadings(job),
+    ...flowSwitchReadings(job),
     ...probeReadings(job),
   ]
 }

@@ -1,34 +1,47 @@
 import type { Job } from '../../domain/job.ts'
 import { BOX, findTerminal } from '../../domain/job.ts'
+import type { Load } from '../../domain/load/load.ts'
+import { arriving } from '../../domain/wiring/states.ts'
+import type { WiringPlan } from '../plan/artifact.ts'
 import type { SheetStep, SheetWire } from './artifact.ts'
+import { bondTexts } from './bonding.ts'
 import { coldReadings } from './cold-checks.ts'
 import { deadReadings } from './live-checks.ts'
 import type { SheetText } from './messages.ts'
 import { text } from './messages.ts'
+import { keepsNeutral } from './neutral.ts'
 import type { Site } from './site.ts'
 import { isLanded, numbersOf } from './site.ts'
 import { panelLabel } from './wires.ts'
 
 /** A cord-connected tub is off when its plug is out. */
-const isCord = ({ tub }: Job): boolean => tub.supply.cables.some(each => each.moulded)
+export const isCord = ({ tub }: Job): boolean => tub.supply.cables.some(each => each.moulded)
 
 export function lockStep({ job }: Site): SheetStep {
-  const device = panelLabel(job, job.tub.supply.devices.at(-1)?.id ?? '')
-  const first = panelLabel(job, job.tub.supply.devices[0]?.id ?? '')
-  const off = isCord(job) ? text('lock.cord', { device: first }) : text('lock.off', { device })
+  const { devices } = job.tub.supply
+  const off = isCord(job) ? devices[0] : devices.at(-1)
+  const device = panelLabel(job, off?.id ?? '')
+  const staysNeutral = !isCord(job) && keepsNeutral(job, off?.id ?? '')
   return {
     name: 'lock',
     title: text('step.lock'),
-    caution: { severity: 'danger', text: text('caution.lock') },
+    caution: {
+      severity: 'danger',
+      text: text(isCord(job) ? 'caution.lock-cord' : 'caution.lock', { device }),
+    },
     licensed: false,
     actions: [
-      off,
+      ...(isCord(job)
+        ? [text('lock.cord', { device }), text('lock.cord-means')]
+        : [text('lock.off', { device })]),
       text('lock.meter'),
       text('lock.pairs'),
+      ...(staysNeutral ? [text('lock.neutral-stays', { device })] : []),
       text('lock.meter-again'),
       text('lock.capacitors'),
     ],
     readings: [...deadReadings(job), { what: text('read.time'), expected: undefined, unit: '' }],
+    outside: [text('outside.dead')],
   }
 }
 
@@ -39,7 +52,14 @@ export const photoStep = (): SheetStep => ({
   licensed: false,
   actions: [text('photo.open'), text('photo.label'), text('photo.function')],
   readings: [],
+  outside: [],
 })
+
+/** The heater that the box brings; undefined where the tub keeps its own. */
+const newHeater = ({ box, loads }: Job): Load | undefined =>
+  loads.find(
+    each => each.kind === 'heater' && box.supplied.some(supplied => supplied.id === each.id),
+  )
 
 export const removeStep = ({ job }: Site): SheetStep => ({
   name: 'remove',
@@ -51,20 +71,20 @@ export const removeStep = ({ job }: Site): SheetStep => ({
     text('remove.leads'),
     text('remove.heat-marks'),
     ...(job.box.supplied.some(each => each.kind === 'probe') ? [text('remove.probes')] : []),
-    text('remove.box'),
+    text(newHeater(job) ? 'remove.box' : 'remove.box-alone'),
   ],
   readings: [],
+  outside: [],
 })
 
 export function mountStep({ job }: Site): SheetStep {
-  const supplied = new Set(job.box.supplied.map(each => each.id))
   const heater = job.loads.find(each => each.kind === 'heater')
   const probes = job.loads.flatMap(each =>
     each.kind === 'probe'
       ? [text('mount.probe', { probe: each.label, place: text(`place.${each.place}`) })]
       : [],
   )
-  const fitted = heater && supplied.has(heater.id) ? 'mount.heater' : 'mount.heater-kept'
+  const fitted = newHeater(job) ? 'mount.heater' : 'mount.heater-kept'
   return {
     name: 'mount',
     title: text('step.mount'),
@@ -74,9 +94,10 @@ export function mountStep({ job }: Site): SheetStep {
       text('mount.box', { box: job.box.label }),
       ...(heater ? [text(fitted, { heater: heater.label })] : []),
       ...probes,
-      text('mount.bond'),
+      ...bondTexts(job),
     ],
     readings: [],
+    outside: [],
   }
 }
 
@@ -85,11 +106,21 @@ const SMALL = ['low-voltage', 'sensor']
 export const isHeater = (job: Job, wire: SheetWire): boolean =>
   job.loads.find(each => each.id === wire.owner)?.kind === 'heater'
 
+/** A lead that is landed by itself, on no plug. */
+const isBare = (job: Job, plan: WiringPlan, wire: SheetWire): boolean => {
+  const place = plan.assignments.find(each => each.load === wire.owner)?.place
+  return job.box.places.find(each => each.id === place)?.connector === undefined
+}
+
+/** The heater's earth is landed with the board still cold, so that the earth check reaches its tube. */
+export const isEarthedEarly = (job: Job, plan: WiringPlan, wire: SheetWire): boolean =>
+  isHeater(job, wire) && wire.function === 'earth' && isBare(job, plan, wire)
+
 /** Load leads of mains volts that wait unplugged until they are tried one by one. */
 export const isWaiting = (job: Job, wire: SheetWire): boolean =>
   wire.kind === 'lead' && isLanded(wire) && !isSmall(job, wire)
 
-/** A lead that may be plugged in from the start: of a probe, the keypad, an extra-low-voltage light. */
+/** A lead of a probe, the keypad, an extra-low-voltage light: plugged in before the first power. */
 function isSmall(job: Job, wire: SheetWire): boolean {
   const terminal = job.box.board.terminals.find(each => each.id === wire.ends[0]?.terminal)
   return terminal !== undefined && SMALL.includes(terminal.class)
@@ -122,6 +153,7 @@ const about = (
   message:
     | 'land.supply'
     | 'supply.between'
+    | 'supply.low-volts'
     | 'land.re-identify'
     | 'land.low-volts'
     | 'land.heater-earth'
@@ -159,11 +191,11 @@ export function landStep(site: Site): SheetStep {
       ),
       ...about(
         'land.heater-earth',
-        heater.filter(each => each.function === 'earth'),
+        heater.filter(each => isEarthedEarly(job, plan, each)),
       ),
       ...about(
         'land.heater',
-        heater.filter(each => each.function !== 'earth'),
+        heater.filter(each => !isEarthedEarly(job, plan, each)),
       ),
       ...about(
         'land.loads',
@@ -172,14 +204,31 @@ export function landStep(site: Site): SheetStep {
       ...about('land.caps', capped),
     ],
     readings: [],
+    outside: [],
   }
 }
 
 /** Wires that run between supply devices, upstream of the box. */
-const isUpstream = (wire: SheetWire): boolean => !wire.ends.some(each => each.panel === BOX)
+const isUpstream = (wire: SheetWire): boolean =>
+  wire.kind === 'cable' && !wire.ends.some(each => each.panel === BOX)
+
+/** What is upstream of the tub is opened, seen to and shut again; a cord's plug is sealed. */
+function upstreamTexts(site: Site): readonly SheetText[] {
+  const { job, wires } = site
+  if (isCord(job)) return movedTexts(site)
+  return [
+    text('supply.upstream'),
+    // What feeds the first device is described nowhere, so nothing says that it opens the neutral.
+    ...(arriving(job).has('neutral') ? [text('supply.neutral-stays')] : []),
+    ...movedTexts(site),
+    ...about('supply.between', wires.filter(isUpstream)),
+    ...tailTexts(site),
+    text('supply.shut'),
+  ]
+}
 
 export function supplyStep(site: Site): SheetStep {
-  const { plan, wires } = site
+  const { job, plan, wires } = site
   const cables = wires.filter(each => each.kind === 'cable')
   const capped = cables.filter(wire =>
     wire.ends.some(each => plan.landing.ends[each.end] === 'insulated'),
@@ -187,13 +236,13 @@ export function supplyStep(site: Site): SheetStep {
   return {
     name: 'supply',
     title: text('step.supply'),
-    caution: { severity: 'danger', text: text('caution.supply') },
+    caution: {
+      severity: 'danger',
+      text: text(isCord(job) ? 'caution.supply-cord' : 'caution.supply'),
+    },
     licensed: true,
     actions: [
-      text('supply.upstream'),
-      ...movedTexts(site),
-      ...about('supply.between', cables.filter(isUpstream)),
-      ...tailTexts(site),
+      ...upstreamTexts(site),
       ...about(
         'land.re-identify',
         cables.filter(each => each.reidentify),
@@ -205,8 +254,13 @@ export function supplyStep(site: Site): SheetStep {
       ...(cables.some(each => each.function === 'neutral') ? [] : [text('land.no-neutral')]),
       ...about('land.caps', capped),
       text('land.torque'),
+      ...about(
+        'supply.low-volts',
+        wires.filter(each => each.kind === 'lead' && isSmall(job, each)),
+      ),
     ],
     readings: [],
+    outside: [],
   }
 }
 
@@ -227,6 +281,7 @@ export function jumperStep({ plan, straps: found }: Site): SheetStep {
     licensed: false,
     actions: [...jumpers, ...straps],
     readings: [],
+    outside: [],
   }
 }
 
@@ -237,6 +292,7 @@ export const reliefStep = (): SheetStep => ({
   licensed: false,
   actions: [text('relief.clamp'), text('relief.loop'), text('relief.holes'), text('relief.clear')],
   readings: [],
+  outside: [],
 })
 
 export const coldStep = ({ job, plan, feed }: Site): SheetStep => ({
@@ -244,8 +300,9 @@ export const coldStep = ({ job, plan, feed }: Site): SheetStep => ({
   title: text('step.cold'),
   caution: { severity: 'warning', text: text('caution.cold') },
   licensed: false,
-  actions: [text('cold.dead'), text('cold.insulation')],
+  actions: [text('cold.dead'), text('cold.zero'), text('cold.insulation')],
   readings: coldReadings(job, plan, feed),
+  outside: [text('outside.cold'), text('outside.bond')],
 })
 
 export const fillStep = (): SheetStep => ({
@@ -253,6 +310,7 @@ export const fillStep = (): SheetStep => ({
   title: text('step.fill'),
   caution: { severity: 'caution', text: text('caution.fill') },
   licensed: false,
-  actions: [text('fill.well'), text('fill.air'), text('fill.look')],
+  actions: [text('fill.valves'), text('fill.well'), text('fill.air'), text('fill.look')],
   readings: [],
+  outside: [],
 })

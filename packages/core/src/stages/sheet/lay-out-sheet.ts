@@ -8,7 +8,8 @@ import type { BoxMatch } from '../match/artifact.ts'
 import type { WiringPlan } from '../plan/artifact.ts'
 import type { Survey } from '../survey/artifact.ts'
 import type { Verification } from '../verify/artifact.ts'
-import type { JobSheet, SheetStep } from './artifact.ts'
+import type { JobSheet, OpenPoint, SheetStep } from './artifact.ts'
+import { drawBounds } from './bounds.ts'
 import {
   coldStep,
   fillStep,
@@ -24,7 +25,7 @@ import {
 import type { SheetText } from './messages.ts'
 import { text } from './messages.ts'
 import { meterRows } from './meter.ts'
-import { boundingPoints, openPoints } from './open-points.ts'
+import { conditionsOf, openPoints } from './open-points.ts'
 import { panelsOf } from './panels.ts'
 import { jumpersOf, settingsOf, strapsOf } from './positions.ts'
 import {
@@ -62,12 +63,12 @@ export function layOutSheet({ survey, job, proven, verdict }: SheetInput): JobSh
   invariant(feed !== undefined, 'a proven plan has a feed')
   const groups = wireGroups(job, plan)
   const wires = groups.flatMap(each => each.wires)
-  const open = openPoints(job, verification, wires, verdict)
+  const bounds = drawBounds(verification)
+  const open = openPoints(job, verification, wires, verdict, bounds)
   const settings = settingsOf(job, plan)
   const profile = profileOf(job.box, plan.landing)
   const straps = strapsOf(job, plan)
-  const bounding = boundingPoints(open)
-  const site: Site = { job, plan, verification, feed, profile, wires, settings, straps, bounding }
+  const site: Site = { job, plan, verification, feed, profile, wires, settings, straps, bounds }
   const labelOf = (id: string) => job.loads.find(each => each.id === id)?.label ?? id
   return {
     id: `${survey.id}/${job.box.id}`,
@@ -77,7 +78,7 @@ export function layOutSheet({ survey, job, proven, verdict }: SheetInput): JobSh
       maker: job.box.maker,
       region: survey.region,
       holds: verification.holds,
-      lines: headLines(job, plan, verification),
+      lines: headLines(job, plan, verification, open),
     },
     stops: [text('stop.kill'), text('stop.signs'), text('stop.bypass'), text('stop.maker')],
     licence: [text(`licence.${survey.region}`), text('licence.ask'), text('licence.edition')],
@@ -92,7 +93,7 @@ export function layOutSheet({ survey, job, proven, verdict }: SheetInput): JobSh
       job.box.afterReset === undefined
         ? undefined
         : text('setting.after-reset', { text: job.box.afterReset }),
-    meter: meterRows(job, plan, verification, bounding),
+    meter: meterRows(job, plan, verification, bounds),
     together: togetherRows(job.box, verification),
     heat: heatTexts(job, plan, verification),
     liveWhenOff: verification.liveWhenOff.map(labelOf),
@@ -120,7 +121,7 @@ const stepsOf = (site: Site): readonly SheetStep[] =>
     loadsStep(site),
     keypadStep(site),
     protectStep(site),
-    closeStep(),
+    closeStep(site),
   ].filter(each => each.actions.length > 0)
 
 function breakerText(breaker: Known<Entered<'A'>>): SheetText {
@@ -133,7 +134,8 @@ function breakerText(breaker: Known<Entered<'A'>>): SheetText {
 function headLines(
   job: Job,
   plan: WiringPlan,
-  { holds, proof, smallestMargin, worstLegAmps }: Verification,
+  { holds, proof, smallestMargin, worstLegAmps, assumptions }: Verification,
+  open: readonly OpenPoint[],
 ): readonly SheetText[] {
   const { supply } = job.tub
   const wires = [...arriving(job)].map(each => functionText(job, each))
@@ -147,8 +149,13 @@ function headLines(
       wires,
     }),
     limitText(job, plan),
-    holds ? proofText({ modes, transitions, solves, residual }) : text('head.not-proven'),
-    text('head.margin', { margin: smallestMargin, amps: worstLegAmps }),
+    holds
+      ? proofText(verdictText(open), { modes, transitions, solves, residual })
+      : text('head.not-proven'),
+    text(assumptions.length > 0 ? 'head.margin-greatest' : 'head.margin', {
+      margin: smallestMargin,
+      amps: worstLegAmps,
+    }),
   ]
 }
 
@@ -167,8 +174,16 @@ interface Proof {
   readonly residual: string
 }
 
-const proofText = ({ transitions, ...proof }: Proof): SheetText =>
-  transitions > 0 ? text('head.proof', { transitions, ...proof }) : text('head.proof-modes', proof)
+/** Proven outright, or provided the points that warn are heeded. */
+function verdictText(open: readonly OpenPoint[]): SheetText {
+  const points = conditionsOf(open).map(each => `!${each.number}`)
+  return points.length > 0 ? text('head.provided', { points }) : text('head.proven')
+}
+
+const proofText = (verdict: SheetText, { transitions, ...proof }: Proof): SheetText =>
+  transitions > 0
+    ? text('head.proof', { verdict, transitions, ...proof })
+    : text('head.proof-modes', { verdict, ...proof })
 
 function remarksOf(survey: Survey, job: Job): readonly SheetText[] {
   const conditions = job.loads.flatMap(({ label: load, condition }) =>
@@ -184,7 +199,7 @@ function remarksOf(survey: Survey, job: Job): readonly SheetText[] {
 function heatTexts(
   { box }: Job,
   { landing }: WiringPlan,
-  { heatPausesWith }: Verification,
+  { heatPausesWith, assumptions }: Verification,
 ): readonly SheetText[] {
   const commands = heatPausesWith.map(id => commandLabel(box, id))
   return [
@@ -192,5 +207,6 @@ function heatTexts(
       ? text('together.heat-waits', { commands })
       : text('together.heat-with-any'),
     text('together.limit', { setting: landing.settings.currentLimit.text }),
+    ...(assumptions.length > 0 ? [text('together.greatest')] : []),
   ]
 }

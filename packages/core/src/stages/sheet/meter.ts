@@ -4,8 +4,8 @@ import { isPowered } from '../../domain/load/load.ts'
 import type { WiringPlan } from '../plan/artifact.ts'
 import type { Expected, Verification } from '../verify/artifact.ts'
 import type { MeterRow } from './artifact.ts'
-import type { BoundingPoints } from './bounds.ts'
-import { boundText } from './bounds.ts'
+import type { Bound } from './bounds.ts'
+import { boundFor, boundText, withinBound } from './bounds.ts'
 import { text } from './messages.ts'
 import { commandLabel } from './together.ts'
 
@@ -24,16 +24,17 @@ export function terminalsOf(
   })
 }
 
-function meterRow(job: Job, plan: WiringPlan, each: Expected, bounding: BoundingPoints): MeterRow {
-  const { assumed, to } = each.draw
+function meterRow(job: Job, plan: WiringPlan, each: Expected, bounds: readonly Bound[]): MeterRow {
+  const { assumed } = each.draw
+  const bound = boundFor(bounds, each.load, each.circuit)
   return {
     load: each.load,
     label: each.label,
     command: each.command === undefined ? undefined : commandLabel(job.box, each.command),
     terminals: terminalsOf(job, plan, each.load, each.circuit).join(' – '),
     volts: each.volts,
-    amps: assumed ? undefined : each.amps,
-    unknown: assumed ? text('meter.unknown-amps', { most: boundText(to, bounding) }) : undefined,
+    amps: assumed ? undefined : withinBound(each.amps, bound),
+    unknown: assumed && bound ? text('meter.unknown-amps', { bound: boundText(bound) }) : undefined,
   }
 }
 
@@ -42,5 +43,5 @@ export const meterRows = (
   job: Job,
   plan: WiringPlan,
   { expected }: Verification,
-  bounding: BoundingPoints,
-): readonly MeterRow[] => expected.map(each => meterRow(job, plan, each, bounding))
+  bounds: readonly Bound[],
+): readonly MeterRow[] => expected.map(each => meterRow(job, plan, each, bounds))

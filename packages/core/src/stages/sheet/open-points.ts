@@ -3,9 +3,10 @@ import type { Job } from '../../domain/job.ts'
 import type { BoxMatch } from '../match/artifact.ts'
 import type { Verification } from '../verify/artifact.ts'
 import type { OpenPoint, SheetWire } from './artifact.ts'
-import type { BoundingPoints } from './bounds.ts'
-import { boundText, circuitLabel } from './bounds.ts'
+import type { Bound } from './bounds.ts'
+import { boundLabel, boundText, withTightest } from './bounds.ts'
 import { text } from './messages.ts'
+import { runsOf } from './site.ts'
 
 type Point = Omit<OpenPoint, 'number'>
 
@@ -14,9 +15,10 @@ const RANK: Readonly<Record<Severity, number>> = { danger: 0, warning: 1, cautio
 /** Findings of which there is one a wire or a load: told once, with a list. */
 const GATHERED = ['re-identify', 'live-when-off'] as const
 
-function fromFindings(findings: readonly Finding[]): readonly Point[] {
+function fromFindings(findings: readonly Finding[], bounds: readonly Bound[]): readonly Point[] {
   return findings
     .filter(each => !(GATHERED as readonly string[]).includes(each.message))
+    .map(each => withTightest(each, bounds))
     .map(finding => ({
       severity: finding.severity,
       says: { kind: 'finding' as const, finding },
@@ -24,20 +26,21 @@ function fromFindings(findings: readonly Finding[]): readonly Point[] {
     }))
 }
 
-function assumed(job: Job, verification: Verification, bounding: BoundingPoints): readonly Point[] {
-  return verification.assumptions.map(assumption => {
-    const { kind, atMost, load, circuit } = assumption
+function assumed(job: Job, verification: Verification, bounds: readonly Bound[]): readonly Point[] {
+  return bounds.map(bound => {
+    const { kind, load, circuits } = bound
     const isUnknown = kind === 'unknown'
     return {
       severity: isUnknown ? 'warning' : 'caution',
       says: {
         kind: 'text',
         text: text(isUnknown ? 'open.assumed-unknown' : 'open.assumed-range', {
-          load: circuitLabel(job, verification, assumption),
-          most: boundText(atMost, bounding),
+          load: boundLabel(job, verification, bound),
+          bound: boundText(bound),
+          step: text('step.loads'),
         }),
       },
-      subjects: [load, `${load}.${circuit}`],
+      subjects: [load, ...circuits.map(each => `${load}.${each}`)],
     }
   })
 }
@@ -70,7 +73,7 @@ function gathered(job: Job, findings: readonly Finding[], wires: readonly SheetW
     ...(marked.length > 0
       ? [
           // The star at the wire marks it in the drawing.
-          point([], { kind: 'text', text: text('open.re-identify', { wires: marked }) }),
+          point([], { kind: 'text', text: text('open.re-identify', { wires: runsOf(marked) }) }),
         ]
       : []),
     ...(live.length > 0
@@ -85,34 +88,25 @@ export function openPoints(
   verification: Verification,
   wires: readonly SheetWire[],
   match: BoxMatch | undefined,
+  bounds: readonly Bound[],
 ): readonly OpenPoint[] {
-  // Numbers do not depend on the sentences: a first round finds those that the second names.
-  const bounding = boundingPoints(numbered(pointsOf(job, verification, wires, match, [])))
-  return numbered(pointsOf(job, verification, wires, match, bounding))
-}
-
-/** The points that bound a draw. */
-export const boundingPoints = (points: readonly OpenPoint[]): BoundingPoints =>
-  points
-    .filter(({ says }) => says.kind === 'finding' && says.finding.verdict === 'provided')
-    .map(each => each.number)
-
-function pointsOf(
-  job: Job,
-  verification: Verification,
-  wires: readonly SheetWire[],
-  match: BoxMatch | undefined,
-  bounding: BoundingPoints,
-): readonly Point[] {
   const { findings, assumptions } = verification
   const isAssumed = (id: string) => assumptions.some(each => each.load === id)
-  return [
-    ...fromFindings(findings),
-    ...assumed(job, verification, bounding),
+  return numbered([
+    ...fromFindings(findings, bounds),
+    ...assumed(job, verification, bounds),
     ...questions(match, isAssumed),
     ...gathered(job, findings, wires),
-  ]
+  ])
 }
+
+const isShown = ({ says }: OpenPoint): boolean =>
+  says.kind !== 'finding' ||
+  (says.finding.verdict !== 'provided' && says.finding.verdict !== 'not-shown')
+
+/** The points that the plan holds only with: whatever warns, and whatever is not shown outright. */
+export const conditionsOf = (open: readonly OpenPoint[]): readonly OpenPoint[] =>
+  open.filter(each => each.severity !== 'notice' || !isShown(each))
 
 const numbered = (points: readonly Point[]): readonly OpenPoint[] =>
   points

@@ -88,6 +88,13 @@ function partnerLabel(job: Job, panel: string, { wire, end }: Landed): PanelPart
   return far?.panelLabel ?? wire.owner
 }
 
+/** A load by its kind, the control box as a box; another device of the supply by its cable. */
+function symbolOf(job: Job, { wire, end }: Landed): PanelPartner['symbol'] {
+  if (wire.kind === 'lead') return job.loads.find(each => each.id === wire.owner)?.kind ?? 'cable'
+  if (wire.kind === 'tail') return 'tail'
+  return wire.ends.some(each => each.end !== end.end && each.panel === BOX) ? 'box' : 'cable'
+}
+
 function partnersOf(
   job: Job,
   panel: string,
@@ -104,12 +111,11 @@ function partnersOf(
     const first = group[0]
     if (!first) return []
     const { kind, owner } = first.wire
-    const symbol = kind === 'lead' ? job.loads.find(each => each.id === owner)?.kind : kind
     return [
       {
         id: owner,
         label: partnerLabel(job, panel, first),
-        symbol: symbol ?? 'cable',
+        symbol: symbolOf(job, first),
         pins: group.flatMap(each => {
           const far = farOf(each)
           return each.end.terminal === undefined

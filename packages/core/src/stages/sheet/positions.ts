@@ -33,6 +33,7 @@ export function strapsOf(job: Job, plan: WiringPlan): readonly SheetStrap[] {
 /** What is entered that wiring and current depend on. */
 export function settingsOf({ box }: Job, { landing }: WiringPlan): readonly SheetSetting[] {
   const { profile, currentLimit } = landing.settings
+  const { profile: resetProfile, currentLimit: resetLimit } = box.resetsTo ?? {}
   const find = (id: string) => box.profiles.find(each => each.id === id)
   return [
     {
@@ -41,6 +42,9 @@ export function settingsOf({ box }: Job, { landing }: WiringPlan): readonly Shee
       factory: find(box.profileFactory)?.label ?? box.profileFactory,
       entered: find(profile)?.entered ?? '',
       moves: profile !== box.profileFactory,
+      ...(resetProfile === undefined || resetProfile === profile
+        ? {}
+        : { fallsTo: find(resetProfile)?.label ?? resetProfile }),
     },
     {
       name: text('setting.limit'),
@@ -48,6 +52,9 @@ export function settingsOf({ box }: Job, { landing }: WiringPlan): readonly Shee
       factory: box.currentLimit.factory.text,
       entered: box.currentLimit.entered,
       moves: currentLimit.si !== box.currentLimit.factory.si,
+      ...(resetLimit === undefined || resetLimit.si === currentLimit.si
+        ? {}
+        : { fallsTo: resetLimit.text }),
     },
   ]
 }

@@ -2,28 +2,36 @@ import type { Load } from '../../domain/load/load.ts'
 import { isPowered } from '../../domain/load/load.ts'
 import { allowedAmps } from '../../domain/wiring/states.ts'
 import type { Expected, RunningMode } from '../verify/artifact.ts'
-import type { Reading, SheetStep } from './artifact.ts'
-import { boundText, circuitLabel } from './bounds.ts'
+import type { Reading, SheetSetting, SheetStep, SheetWire } from './artifact.ts'
+import { boundFor, boundLabel, boundText, withinBound } from './bounds.ts'
 import { EARTH_OHMS } from './cold-checks.ts'
-import { isHeater, isWaiting } from './fit-steps.ts'
+import { isCord, isEarthedEarly, isHeater, isWaiting } from './fit-steps.ts'
+import { flowReadings, flowTexts } from './flow-test.ts'
 import { emptyOutputReadings, feedReadings, heaterOutputReadings, placeFor } from './live-checks.ts'
 import type { SheetText } from './messages.ts'
 import { text } from './messages.ts'
+import { keepsNeutral } from './neutral.ts'
+import { loadsOutside } from './outside.ts'
 import type { Site } from './site.ts'
-import { numbersOf } from './site.ts'
+import { againTexts, fallingTexts, isLanded, numbersOf } from './site.ts'
 import { commandLabel } from './together.ts'
 import { panelLabel } from './wires.ts'
 
+interface GroundFault {
+  readonly device: string
+  readonly keepsNeutral: boolean
+}
+
 /** Devices with a ground-fault part, by what a person calls them. */
-const groundFaultLabels = ({ job }: Site): readonly string[] =>
+const groundFaults = ({ job }: Site): readonly GroundFault[] =>
   [...job.devices]
     .filter(([, device]) => device.board.parts.some(each => each.kind === 'ground-fault'))
-    .map(([id]) => panelLabel(job, id))
+    .map(([id]) => ({ device: panelLabel(job, id), keepsNeutral: keepsNeutral(job, id) }))
 
 export function powerStep(site: Site): SheetStep {
-  const { job, feed, wires } = site
+  const { job, plan, feed, wires } = site
   const heater = wires.filter(
-    each => isWaiting(job, each) && isHeater(job, each) && each.function !== 'earth',
+    each => isWaiting(job, each) && isHeater(job, each) && !isEarthedEarly(job, plan, each),
   )
   return {
     name: 'power',
@@ -33,40 +41,55 @@ export function powerStep(site: Site): SheetStep {
     actions: [
       text('power.ready'),
       ...(heater.length > 0 ? [text('power.ready-heater', { wires: numbersOf(heater) })] : []),
-      ...groundFaultLabels(site).map(device => text('power.button', { device })),
+      text(isCord(job) ? 'power.on-cord' : 'power.on'),
+      ...groundFaults(site).map(({ device }) => text('power.button', { device })),
       text('power.read'),
-      text('power.stop'),
     ],
     readings: feedReadings(job, feed),
+    outside: [text('outside.feed')],
   }
 }
 
-export const settingsStep = ({ settings }: Site): SheetStep => ({
-  name: 'settings',
-  title: text('step.settings'),
-  caution: { severity: 'warning', text: text('caution.settings') },
-  licensed: false,
-  actions: [
-    ...settings.map(({ name, to, entered }) =>
-      text('set.enter', { setting: name, value: to, entered }),
-    ),
-    text('set.cycle'),
-    text('set.point'),
-  ],
-  readings: settings.map(({ name, to }) => ({
-    what: text('read.setting', { setting: name }),
+const settingReadings = (
+  settings: readonly SheetSetting[],
+  message: 'read.setting' | 'read.setting-heat',
+): readonly Reading[] =>
+  settings.map(({ name, to }) => ({
+    what: text(message, { setting: name }),
     expected: text('expect.value', { value: to }),
     unit: '',
-  })),
-})
+  }))
+
+export function settingsStep(site: Site): SheetStep {
+  const { settings } = site
+  const falling = fallingTexts(site)
+  return {
+    name: 'settings',
+    title: text('step.settings'),
+    caution: { severity: 'warning', text: text('caution.settings') },
+    licensed: false,
+    actions: [
+      text('set.dead'),
+      ...settings.map(({ name, to, entered }) =>
+        text('set.enter', { setting: name, value: to, entered }),
+      ),
+      text('set.cycle'),
+      ...(falling.length > 0 ? [text('set.falls', { settings: falling })] : []),
+      text('set.point'),
+    ],
+    readings: settingReadings(settings, 'read.setting'),
+    outside: [text('outside.setting')],
+  }
+}
 
 export const outputsStep = ({ job, plan, feed }: Site): SheetStep => ({
   name: 'outputs',
   title: text('step.outputs'),
   caution: { severity: 'danger', text: text('caution.outputs') },
   licensed: true,
-  actions: [text('outputs.call'), text('outputs.stop'), text('outputs.off')],
+  actions: [text('outputs.call'), text('outputs.off')],
   readings: emptyOutputReadings(job, plan, feed),
+  outside: [text('outside.output')],
 })
 
 /** Loads in the order in which they are tried: the heater last, when water moves. */
@@ -79,26 +102,49 @@ function triedLoads({ job, plan, wires }: Site): readonly Load[] {
   return job.loads.filter(each => waiting.has(each.id)).sort((a, b) => order(a) - order(b))
 }
 
+/** The lead that carries all that a load draws, at whatever speed: what a clamp meter goes round. */
+function clampOn(load: Load, wires: readonly SheetWire[]): SheetWire | undefined {
+  if (!isPowered(load)) return undefined
+  const shared = load.leads.find(({ id }) =>
+    load.circuits.every(({ across }) => (across as readonly string[]).includes(id)),
+  )
+  return wires.find(each => each.id === `${load.id}.${shared?.id}`)
+}
+
 function loadText({ job, plan, wires }: Site, load: Load): SheetText {
+  const own = wires.filter(
+    each => each.owner === load.id && !isEarthedEarly(job, plan, each) && isLanded(each),
+  )
+  const clamp = clampOn(load, own)
   return text(load.kind === 'heater' ? 'loads.heater' : 'loads.plug', {
     load: load.label,
     place: placeFor(job, plan, load)?.label ?? '',
-    wires: numbersOf(wires.filter(each => each.owner === load.id)),
+    wires: numbersOf(own),
+    amps: clamp ? text('loads.clamp', { wire: clamp.number }) : text('loads.amps'),
   })
 }
 
-function ampsReading(
-  { job, bounding }: Site,
-  { label: load, command, amps, draw }: Expected,
-): Reading {
+/** What is measured at a load whose draw is not known, right where it is first run. */
+const boundTexts = ({ job, verification, bounds }: Site, load: Load): readonly SheetText[] =>
+  bounds
+    .filter(each => each.load === load.id)
+    .map(each =>
+      text('loads.bound', { load: boundLabel(job, verification, each), bound: boundText(each) }),
+    )
+
+function ampsReading({ job, bounds }: Site, each: Expected): Reading {
+  const { label: load, command, draw } = each
+  const bound = boundFor(bounds, each.load, each.circuit)
+  const { low, nominal, high } = withinBound(each.amps, bound)
   return {
     what:
       command === undefined
         ? text('read.amps-always', { load })
         : text('read.amps', { load, command: commandLabel(job.box, command) }),
-    expected: draw.assumed
-      ? text('expect.amps-not-known', { most: boundText(draw.to, bounding) })
-      : text('expect.amps', { amps: amps.nominal, low: amps.low, high: amps.high }),
+    expected:
+      draw.assumed && bound
+        ? text('expect.amps-not-known', { bound: boundText(bound) })
+        : text('expect.amps', { amps: nominal, low, high }),
     unit: 'A',
   }
 }
@@ -124,13 +170,28 @@ const caseReading = ({ label: load }: Load): Reading => ({
   unit: 'Ω',
 })
 
+/** What is read at one load, in the order in which it is read: dead first. */
+function loadReadings(site: Site, load: Load): readonly Reading[] {
+  const { job, plan, feed, settings, verification } = site
+  const isHeaterLoad = load.kind === 'heater'
+  const falling = settings.filter(each => each.fallsTo !== undefined)
+  return [
+    ...(hasEarth(load) ? [caseReading(load)] : []),
+    ...(isHeaterLoad ? settingReadings(falling, 'read.setting-heat') : []),
+    ...(isHeaterLoad ? heaterOutputReadings(job, plan, feed) : []),
+    ...verification.expected
+      .filter(each => each.load === load.id)
+      .map(each => ampsReading(site, each)),
+  ]
+}
+
 export function loadsStep(site: Site): SheetStep {
-  const { job, plan, feed, verification } = site
+  const { job, plan, verification } = site
   const tried = triedLoads(site)
-  const shown = (load: Load) => verification.expected.filter(each => each.load === load.id)
   const worst = worstMode(site)
   const limit = allowedAmps(job.box, plan.landing.settings.currentLimit.si)
   const pauses = verification.heatPausesWith
+  const falling = fallingTexts(site)
   return {
     name: 'loads',
     title: text('step.loads'),
@@ -139,28 +200,20 @@ export function loadsStep(site: Site): SheetStep {
     actions: [
       text('loads.earth'),
       text('loads.air'),
-      ...tried.map(load => loadText(site, load)),
-      ...verification.assumptions.map(each =>
-        text(each.kind === 'unknown' ? 'loads.unknown' : 'loads.range', {
-          load: circuitLabel(job, verification, each),
-          most: boundText(each.atMost, site.bounding),
-        }),
-      ),
+      ...(falling.length > 0 ? [text('loads.again', { settings: falling })] : []),
+      ...tried.flatMap(load => [loadText(site, load), ...boundTexts(site, load)]),
+      ...job.loads.filter(each => !tried.includes(each)).flatMap(load => boundTexts(site, load)),
       ...(worst && worst.commands.length > 1
         ? [text('loads.worst', { commands: labels(site, worst.commands) })]
         : []),
       ...(pauses.length > 0 ? [text('loads.heat-waits', { commands: labels(site, pauses) })] : []),
     ],
     readings: [
-      ...tried.filter(hasEarth).map(caseReading),
-      ...heaterOutputReadings(job, plan, feed),
-      ...tried
-        .filter(isPowered)
-        .flatMap(shown)
-        .map(each => ampsReading(site, each)),
+      ...tried.flatMap(load => loadReadings(site, load)),
       { what: text('read.worst'), expected: text('expect.at-most', { amps: limit }), unit: 'A' },
       { what: text('read.volts-loaded'), expected: text('expect.drop'), unit: 'V' },
     ],
+    outside: loadsOutside(tried),
   }
 }
 
@@ -177,37 +230,64 @@ export function keypadStep({ job }: Site): SheetStep {
       ...(light ? [text('keypad.light', { load: light.label })] : []),
     ],
     readings: [],
+    outside: [],
   }
 }
 
+/** Before the power comes back for the last time: where a setting falls back, it is entered after. */
+const clampTexts = ({ job, wires }: Site): readonly SheetText[] =>
+  job.loads
+    .filter(each => each.kind === 'heater')
+    .flatMap(load => {
+      const clamp = clampOn(load, wires)
+      return clamp ? [text('protect.clamp', { wire: clamp.number })] : []
+    })
+
 export function protectStep(site: Site): SheetStep {
-  const devices = groundFaultLabels(site)
+  const devices = groundFaults(site)
   return {
     name: 'protect',
     title: text('step.protect'),
     caution: { severity: 'danger', text: text('caution.protect') },
-    licensed: false,
+    // The box is open and live while heat is watched on a clamp meter.
+    licensed: true,
     actions: [
-      ...devices.map(device => text('protect.button', { device })),
-      text(`protect.${site.job.box.flowProof}`),
+      ...clampTexts(site),
+      ...devices.map(({ device, keepsNeutral: keeps }) =>
+        text(keeps ? 'protect.button-neutral' : 'protect.button', { device }),
+      ),
+      ...againTexts(site),
+      ...flowTexts(site),
       text('protect.limit'),
       text('protect.heat-stops'),
     ],
     readings: [
       ...devices.map(
-        (device): Reading => ({
+        ({ device }): Reading => ({
           what: text('read.trips', { device }),
           expected: text('expect.yes'),
           unit: '',
         }),
       ),
-      { what: text('read.heat-stops'), expected: text('expect.yes'), unit: '' },
+      ...flowReadings(),
       { what: text('read.water'), expected: text('expect.agree'), unit: '°' },
     ],
+    outside: [text('outside.protect')],
   }
 }
 
-export const closeStep = (): SheetStep => ({
+/** What goes on the owner's paper: what to read back after a power cut, and what a reset changes. */
+function ownerTexts({ settings }: Site): readonly SheetText[] {
+  const value = ({ name, to }: SheetSetting) => text('set.value', { setting: name, value: to })
+  return [
+    text('close.paper', { settings: settings.map(value) }),
+    ...settings.flatMap(({ name, to, fallsTo }) =>
+      fallsTo === undefined ? [] : [text('close.falls', { setting: name, fallsTo, value: to })],
+    ),
+  ]
+}
+
+export const closeStep = (site: Site): SheetStep => ({
   name: 'close',
   title: text('step.close'),
   caution: { severity: 'danger', text: text('caution.close') },
@@ -218,10 +298,14 @@ export const closeStep = (): SheetStep => ({
     text('close.lid'),
     text('close.panels'),
     text('close.settings'),
+    ...againTexts(site),
     text('close.owner'),
+    ...ownerTexts(site),
   ],
   readings: [
+    { what: text('read.call'), expected: undefined, unit: '' },
     { what: text('read.name'), expected: undefined, unit: '' },
     { what: text('read.time'), expected: undefined, unit: '' },
   ],
+  outside: [],
 })

@@ -3,6 +3,7 @@ import { findTerminal } from '../../domain/job.ts'
 import type { PlannedPart, WiringPlan } from '../plan/artifact.ts'
 import type { Survey } from '../survey/artifact.ts'
 import type { SheetWire } from './artifact.ts'
+import { bondSize } from './bonding.ts'
 import type { SheetText } from './messages.ts'
 import { text } from './messages.ts'
 
@@ -90,6 +91,7 @@ export function partTexts(
     ...keypadPart(survey, job),
     ...(marked > 0 ? [text('part.marking', { count: 2 * marked })] : []),
     ...(hasHeater ? [text('part.gaskets')] : []),
+    text('part.bond', { size: bondSize(job.tub.region) }),
     text('part.relief'),
   ]
 }

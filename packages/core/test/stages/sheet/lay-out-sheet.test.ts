@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import type { JobSheet, Reading } from '../../../src/stages/sheet/artifact.ts'
-import type { SheetMessage, SheetText } from '../../../src/stages/sheet/messages.ts'
+import type { SheetMessage, SheetParam, SheetText } from '../../../src/stages/sheet/messages.ts'
 import { SHEET_MESSAGES } from '../../../src/stages/sheet/messages.ts'
 import { demoIds } from '../../support/demo.ts'
 import { freshSheets, sheetOf, sheetsOf } from './sheets.ts'
@@ -21,6 +21,15 @@ function sentences(value: unknown): readonly SheetText[] {
   return 'message' in value && 'params' in value && String(value.message) in SHEET_MESSAGES
     ? [value as SheetText, ...inner]
     : inner
+}
+
+/** Wire numbers of a sentence, runs written out. */
+function numbersIn(param: SheetParam | undefined): readonly number[] {
+  if (typeof param === 'number') return [param]
+  if (typeof param !== 'object') return []
+  if (!('message' in param)) return param.flatMap(numbersIn)
+  const [from, to] = [Number(param.params['from']), Number(param.params['to'])]
+  return Array.from({ length: to - from + 1 }, (_, index) => from + index)
 }
 
 describe('messages', () => {
@@ -111,9 +120,9 @@ describe('steps concern this tub alone', () => {
   test('wires between supply enclosures are not said to land at the box', () => {
     const actions = garden.steps.find(each => each.name === 'supply')?.actions ?? []
     const numbers = (message: string) =>
-      actions.find(each => each.message === message)?.params['wires'] as readonly number[]
-    expect(numbers('land.supply')).toHaveLength(3)
-    expect(numbers('supply.between')).toHaveLength(3)
+      numbersIn(actions.find(each => each.message === message)?.params['wires'])
+    expect(numbers('land.supply')).toEqual([4, 5, 6])
+    expect(numbers('supply.between')).toEqual([1, 2, 3])
   })
 
   test('every load with an earth lead is proven to its metal before it gets power', () => {
@@ -199,7 +208,11 @@ describe('steps concern this tub alone', () => {
 
   test('a cord is unplugged, anything else is locked off', () => {
     expect(messagesOf(fourWire, 'lock')[0]).toBe('lock.off')
-    expect(messagesOf(cord, 'lock')[0]).toBe('lock.cord')
+    expect(messagesOf(cord, 'lock').slice(0, 2)).toEqual(['lock.cord', 'lock.cord-means'])
+    expect(messagesOf(cord, 'power')).toContain('power.on-cord')
+    // Its plug is sealed: there is no enclosure upstream to open.
+    expect(messagesOf(cord, 'supply')).not.toContain('supply.upstream')
+    expect(messagesOf(fourWire, 'supply')).toContain('supply.upstream')
   })
 
   test('flow is proved as the box proves it', () => {
@@ -223,7 +236,7 @@ describe('steps concern this tub alone', () => {
     for (const step of fourWire.steps)
       expect(step.caution.text.message).toBe(`caution.${step.name}`)
     const licensed = fourWire.steps.filter(each => each.licensed).map(each => each.name)
-    expect(licensed).toEqual(['land', 'supply', 'power', 'outputs', 'loads'])
+    expect(licensed).toEqual(['land', 'supply', 'power', 'outputs', 'loads', 'protect'])
   })
 })
 
@@ -235,18 +248,6 @@ describe('what is open stands on top', () => {
     const ranks = sheet.open.map(each => rank.indexOf(each.severity))
     expect(ranks).toEqual([...ranks].sort((a, b) => a - b))
     expect(sheet.open.map(each => each.number)).toEqual(sheet.open.map((_, index) => index + 1))
-  })
-
-  test('an assumed draw names the points whose bound lies lower', () => {
-    const burnt = sheetOf('burnt-plate-240', 'rowan-2')
-    const bounding = burnt.open
-      .filter(each => each.says.kind === 'finding' && each.says.finding.verdict === 'provided')
-      .map(each => `!${each.number}`)
-    expect(bounding.length).toBeGreaterThan(0)
-    const bounds = sentences(burnt).filter(each => each.message === 'bound.lower')
-    expect(bounds.length).toBeGreaterThan(4)
-    for (const each of bounds) expect(each.params['points']).toEqual(bounding)
-    expect(sentences(burnt).some(each => each.message === 'bound.amps')).toBe(false)
   })
 
   test('an unknown draw is never a number in the meter table', () => {
