@@ -1,4 +1,4 @@
-import { existsSync, readdirSync } from 'node:fs'
+import { existsSync, readdirSync, statSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { dirname, join } from 'node:path'
 import type { ControlBox, Job, Landing, SupplyDevice, Survey } from '@tubwright/core'
@@ -12,7 +12,8 @@ import {
   readSurvey,
 } from '@tubwright/formats'
 import { BadInput } from './exits.ts'
-import { readText } from './files.ts'
+import { isSameFile, readText, writeWhole } from './files.ts'
+import type { Heed } from './heed.ts'
 
 /** Everything that a survey can be matched with. */
 export interface Shelf {
@@ -21,6 +22,8 @@ export interface Shelf {
   readonly boxes: readonly ControlBox[]
   /** Ids of the surveys that lie in it. */
   readonly tubs: readonly string[]
+  /** Where warnings go of what is read from it or for it. */
+  readonly heed: Heed
 }
 
 /** The folder of the demo, beside the program. */
@@ -35,19 +38,23 @@ const yamlFiles = (folder: string): readonly string[] =>
         .map(name => join(folder, name))
     : []
 
-const orRefuse = <Value>(read: Read<Value>, what: string): Value => {
-  if (read.value !== undefined && read.diagnostics.length === 0) return read.value
-  throw new BadInput(`${what} cannot be used`, read.diagnostics)
+function orRefuse<Value>({ value, diagnostics }: Read<Value>, what: string, heed: Heed): Value {
+  if (value === undefined) throw new BadInput(`${what} cannot be used`, diagnostics)
+  heed.take(diagnostics)
+  return value
 }
 
 /** Everything in a folder, by its id; one id in two files is refused. */
 function readAll<Value extends { readonly id: string }>(
   folder: string,
   read: (file: string, text: string) => Read<Value>,
+  heed: Heed,
 ): ReadonlyMap<string, Value> {
   const results = yamlFiles(folder).map(file => ({ file, ...read(file, readText(file)) }))
   const diagnostics = results.flatMap(each => each.diagnostics)
-  if (diagnostics.length > 0) throw new BadInput(`${folder} cannot be used`, diagnostics)
+  if (results.some(each => each.value === undefined))
+    throw new BadInput(`${folder} cannot be used`, diagnostics)
+  heed.take(diagnostics)
   const found = new Map<string, Value>()
   for (const { file, value } of results) {
     if (!value) continue
@@ -59,11 +66,15 @@ function readAll<Value extends { readonly id: string }>(
 }
 
 /** Reads a catalogue folder: `devices`, `tubs` if there are any, and `boxes` once one is asked for. */
-export function readShelf(folder: string): Shelf {
+export function readShelf(folder: string, heed: Heed): Shelf {
   if (!existsSync(folder)) throw new BadInput(`${folder}: there is no such folder.`)
+  if (!statSync(folder).isDirectory())
+    throw new BadInput(
+      `${folder}: it is no folder; a catalogue is one, with a folder "boxes" in it.`,
+    )
   if (!existsSync(join(folder, 'boxes')))
     throw new BadInput(`${folder}: a catalogue has a folder "boxes"; this has none.`)
-  const devices = readAll(join(folder, 'devices'), readSupplyDevice)
+  const devices = readAll(join(folder, 'devices'), readSupplyDevice, heed)
   const tubs = yamlFiles(join(folder, 'tubs')).map(
     file => /([^/\\]+)\.ya?ml$/u.exec(file)?.[1] ?? '',
   )
@@ -72,11 +83,18 @@ export function readShelf(folder: string): Shelf {
     folder,
     devices,
     tubs,
+    heed,
     get boxes() {
-      boxes ??= [...readAll(join(folder, 'boxes'), readControlBox).values()]
+      boxes ??= [...readAll(join(folder, 'boxes'), readControlBox, heed).values()]
       return boxes
     },
   }
+}
+
+/** Every box of the catalogue, for a choice among them; one without any is refused. */
+export function boxesToChoose({ folder, boxes }: Shelf): readonly ControlBox[] {
+  if (boxes.length > 0) return boxes
+  throw new BadInput(`${join(folder, 'boxes')}: there is no box in it; a box is a YAML file.`)
 }
 
 /** What is said of a name that is neither in the catalogue nor a file. */
@@ -85,7 +103,11 @@ function noSuch(what: string, name: string, known: readonly string[]): BadInput 
   const near = nearest(stem, known)
   const hint = near === undefined ? '' : ` Did you mean the ${what} "${near}"?`
   const isPath = /[/\\]|\.ya?ml$/u.test(name)
-  const list = isPath ? '' : ` It may be a file, or one of the catalogue: ${known.join(', ')}.`
+  const all =
+    known.length > 0
+      ? `one of the catalogue: ${known.join(', ')}`
+      : 'in the catalogue, which has none'
+  const list = isPath ? '' : ` It may be a file, or ${all}.`
   return new BadInput(`${name}: there is no such ${isPath ? 'file' : what}.${list}${hint}`)
 }
 
@@ -94,14 +116,14 @@ export function findSurvey(shelf: Shelf, name: string): Survey {
   const inShelf = shelf.tubs.includes(name) ? join(shelf.folder, 'tubs', `${name}.yaml`) : undefined
   const path = inShelf ?? name
   if (!existsSync(path)) throw noSuch('tub', name, shelf.tubs)
-  return orRefuse(readSurvey(path, readText(path), shelf.devices), path)
+  return orRefuse(readSurvey(path, readText(path), shelf.devices), path, shelf.heed)
 }
 
 /** A box by its path, or one of the catalogue by its id. */
 export function findBox(shelf: Shelf, name: string): ControlBox {
   const box = shelf.boxes.find(each => each.id === name)
   if (box) return box
-  if (existsSync(name)) return orRefuse(readControlBox(name, readText(name)), name)
+  if (existsSync(name)) return orRefuse(readControlBox(name, readText(name)), name, shelf.heed)
   throw noSuch(
     'box',
     name,
@@ -109,13 +131,46 @@ export function findBox(shelf: Shelf, name: string): ControlBox {
   )
 }
 
+/**
+ * Writes what was asked for, whole or not at all.
+ *
+ * Never over what it was made of: a slip in a file's name would cost the survey.
+ *
+ * @param named - what the command was told to read, by path or by id
+ */
+export function writeOutput(
+  shelf: Shelf,
+  path: string,
+  text: string,
+  named: readonly (string | undefined)[],
+): void {
+  const ofShelf = ['boxes', 'devices', 'tubs'].flatMap(each => yamlFiles(join(shelf.folder, each)))
+  if ([...named, ...ofShelf].some(each => each !== undefined && isSameFile(each, path)))
+    throw new BadInput(`${path} was not written: it is what this was made of; name another file.`)
+  writeWhole(path, text)
+}
+
 export const jobFor = (shelf: Shelf, survey: Survey, box: ControlBox): Job =>
   jobOf(survey, box, shelf.devices)
 
 /** The box a landing file names, before the landing can be checked against its job. */
-export const boxNamedBy = (path: string): string =>
-  orRefuse(readLanding(path, readText(path)), path).box
+export function boxNamedBy(shelf: Shelf, path: string): ControlBox {
+  const { box } = orRefuse(readLanding(path, readText(path)), path, shelf.heed)
+  const found = shelf.boxes.find(each => each.id === box)
+  if (found) return found
+  const near = nearest(
+    box,
+    shelf.boxes.map(each => each.id),
+  )
+  throw new BadInput(
+    `${path}: its box is "${box}", which is not in the catalogue. ${
+      near === undefined
+        ? 'Give its file with --box FILE, or the catalogue it is in with --catalog FOLDER.'
+        : `Did you mean "${near}"?`
+    }`,
+  )
+}
 
 /** A landing file, checked against the job it is judged with. */
-export const findLanding = (job: Job, path: string): Landing =>
-  orRefuse(readLanding(path, readText(path), job), path)
+export const findLanding = (shelf: Shelf, job: Job, path: string): Landing =>
+  orRefuse(readLanding(path, readText(path), job), path, shelf.heed)

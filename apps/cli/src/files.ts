@@ -17,6 +17,7 @@ import { BadInput } from './exits.ts'
 
 const BYTES_MAX = 4 * TEXT_MAX
 const CHUNK = 65_536 // [bytes]
+const LINE_END = 0x0a
 
 const WHY: Readonly<Record<string, string>> = {
   ENOENT: 'there is no such file',
@@ -24,7 +25,7 @@ const WHY: Readonly<Record<string, string>> = {
   EACCES: 'it may not be read or written',
   EPERM: 'it may not be read or written',
   EROFS: 'it may only be read',
-  EISDIR: 'it is a folder',
+  EISDIR: 'it is a folder; name a file in it',
   ENOSPC: 'the disk is full',
   ENAMETOOLONG: 'its name is too long',
 }
@@ -58,13 +59,46 @@ function readBytes(path: string): Uint8Array {
   }
 }
 
+/** The first line that is no UTF-8, from 1: no character of several bytes holds a line's end. */
+function lineNotText(bytes: Uint8Array): number {
+  const text = new TextDecoder('utf-8', { fatal: true })
+  let [line, start] = [1, 0]
+  for (;;) {
+    const end = bytes.indexOf(LINE_END, start)
+    try {
+      text.decode(bytes.subarray(start, end < 0 ? bytes.length : end))
+    } catch {
+      return line
+    }
+    if (end < 0) return line
+    line++
+    start = end + 1
+  }
+}
+
+function toText(path: string, bytes: Uint8Array): string {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes)
+  } catch {
+    throw new BadInput(`${path}:${lineNotText(bytes)}: it is no UTF-8 text. Save it as UTF-8.`)
+  }
+}
+
+/** Whether two paths lead to one file; not so where either leads nowhere that can be seen. */
+export function isSameFile(a: string, b: string): boolean {
+  try {
+    return realpathSync(a) === realpathSync(b)
+  } catch {
+    return false
+  }
+}
+
 /** Reads a text file; one too large to be a description is refused unread. */
 export function readText(path: string): string {
   try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(readBytes(path))
+    return toText(path, readBytes(path))
   } catch (error) {
     if (error instanceof BadInput) throw error
-    if (error instanceof TypeError) throw new BadInput(`${path}: it is no UTF-8 text.`)
     throw new BadInput(`${path}: ${why(error)}.`)
   }
 }

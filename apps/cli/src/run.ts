@@ -59,9 +59,11 @@ function addCommands(program: Command, talk: Talk, ending: Ending): void {
     load: () => Promise<Action<Options>>,
   ): Promise<void> => {
     const { demoFolder, readShelf } = await import('./catalogue.ts')
+    const { heedTo } = await import('./heed.ts')
     const action = await load()
     const { catalog, ...options } = command.optsWithGlobals<Options & { catalog?: string }>()
-    ending.code = action(readShelf(catalog ?? demoFolder()), name, options as never, talk)
+    const shelf = readShelf(catalog ?? demoFolder(), heedTo(talk))
+    ending.code = action(shelf, name, options as never, talk)
   }
   const about = <Options extends object>(
     name: string,
@@ -87,11 +89,11 @@ function addCommands(program: Command, talk: Talk, ending: Ending): void {
   about<PlanOptions>(
     'plan',
     'where every wire lands, which jumpers move, what is set; proven',
-    'plan everyday-240-circulation --landing landing.yaml',
+    'plan everyday-240-circulation --out landing.yaml',
     async () => (await import('./commands/plan.ts')).runPlan,
   )
     .option(...BOX)
-    .option('--landing <file>', 'write the planned landing there')
+    .option('--out <file>', 'write the planned landing there')
     .option(...JSON_FORM)
     .option(...CATALOG)
   about<VerifyOptions>(
@@ -155,10 +157,10 @@ function addCommands(program: Command, talk: Talk, ending: Ending): void {
 export async function report(error: unknown, talk: Talk): Promise<number> {
   if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.fine : EXIT.badInput
   if (error instanceof BadInput) {
-    const { tellDiagnostic } = await import('@tubwright/words')
     talk.note(error.message)
-    for (const each of error.diagnostics)
-      talk.note(`${each.file}:${each.line}:${each.column}: ${tellDiagnostic(each)}`)
+    if (error.diagnostics.length === 0) return EXIT.badInput
+    const { tellLocated } = await import('./heed.ts')
+    for (const each of error.diagnostics) talk.note(tellLocated(each))
     return EXIT.badInput
   }
   const told = error instanceof Error ? (error.stack ?? error.message) : String(error)
@@ -177,6 +179,12 @@ export async function run(
   environment: Environment,
 ): Promise<number> {
   const talk = talkTo(streams, environment)
+  if (words.includes('')) {
+    talk.note(
+      'One of the words is empty (""), as an unset variable leaves it. Name a file or a tub.',
+    )
+    return EXIT.badInput
+  }
   const ending: Ending = { code: EXIT.fine }
   const program = programFor(streams)
   addCommands(program, talk, ending)

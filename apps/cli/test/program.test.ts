@@ -37,7 +37,7 @@ const refused = ({ status, stdout, stderr }: ReturnType<typeof tubwright>, words
 beforeAll(() => {
   buildIfOld()
   folder = freshFolder()
-  const { status } = tubwright(['plan', TUB, '--box', 'heron-4', '--landing', landing()])
+  const { status } = tubwright(['plan', TUB, '--box', 'heron-4', '--out', landing()])
   expect(status).toBe(1) // its profile reverts at a reset: a warning to heed
 })
 afterAll(dropFolders)
@@ -98,7 +98,7 @@ describe('what is said of a landing', () => {
 
   it('holds with nothing to heed: 0', () => {
     const plain = join(folder, 'plain.yaml')
-    const planned = ['plan', 'everyday-240-plain', '--box', 'heron-4', '--landing', plain]
+    const planned = ['plan', 'everyday-240-plain', '--box', 'heron-4', '--out', plain]
     expect(tubwright(planned).status).toBe(0)
     const { status, stdout } = tubwright(['verify', 'everyday-240-plain', '--landing', plain])
     expect(status).toBe(0)
@@ -114,6 +114,9 @@ describe('what is said of a landing', () => {
     expect({ status, stderr }).toEqual({ status: 1, stderr: '' })
     expect(stdout).toContain('It breaks.')
     expect(stdout).toMatch(/^CAUTION {2}Dead short: gf\.P\d would carry \d+ A \(50 A rated\)/mu)
+    expect(stdout).toMatch(
+      /^CAUTION {2}Look first at jumper J1 .* “link in”; .* needs “link out”\./mu,
+    )
   })
 
   it('is refused with every slip at its line: 2', () => {

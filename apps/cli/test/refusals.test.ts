@@ -1,4 +1,4 @@
-import { cpSync, readFileSync, writeFileSync } from 'node:fs'
+import { cpSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { ran } from './support/in-process.ts'
@@ -39,6 +39,8 @@ describe('bad words', () => {
     [['plan', TUB, '--box', 'hero-4'], 'Did you mean the box "heron-4"?'],
     [['match', TUB, '--catalog', '/no/such/folder'], '/no/such/folder: there is no such folder.'],
     [['match', TUB, '--catalog', DATA.slice(0, -5)], 'a catalogue has a folder "boxes"'],
+    [['match', ''], 'One of the words is empty ("")'],
+    [['plan', TUB, '--out', ''], 'One of the words is empty ("")'],
     [['match', `${ESCAPE}[31mred`], '\uFFFD[31mred: there is no such tub.'],
   ])('%j', async (words, told) => {
     await refused(words, told)
@@ -48,10 +50,35 @@ describe('bad words', () => {
 describe('bad files', () => {
   it.each([
     ['broken YAML', () => DEMO.replace('[high, common]', '[high, common'), ':36:75: is no YAML'],
-    ['bytes', () => new Uint8Array([0xff, 0xfe, 0x00, 0x80]), 'it is no UTF-8 text.'],
+    [
+      'bytes',
+      () => new Uint8Array([0xff, 0xfe, 0x00, 0x80]),
+      ':1: it is no UTF-8 text. Save it as UTF-8.',
+    ],
     ['an executable', () => readFileSync(process.execPath).subarray(0, 9000), 'no UTF-8 text'],
     ['an alias bomb', () => `a: &a [x]\n${bomb()}`, 'repeats itself too often'],
     ['brackets', () => '['.repeat(200_000), 'more than 100 levels deep'],
+    [
+      'one line of another encoding',
+      () => Buffer.from(DEMO.replace('Invented scenario', 'Erfunden für uns'), 'latin1'),
+      ':4: it is no UTF-8 text. Save it as UTF-8.',
+    ],
+    ['a list', () => '- a\n- b\n', ':1:1: it is a list of 2. It wants keys and values: schema,'],
+    [
+      'a key twice',
+      () => DEMO.replace('region: US', 'region: US\nregion: CA'),
+      ':6:1: region is written a second time. It wants one place.',
+    ],
+    [
+      'a name of sixty letters',
+      () => DEMO.replace('id: pump-a', `id: ${'x'.repeat(60)}`),
+      ':26:9: loads.0.id is 60 characters long. It may be: at most 40 characters.',
+    ],
+    [
+      'a range the wrong way round',
+      () => DEMO.replace('breaker: 50 A', 'breaker: { from: 60 A, to: 50 A, source: lever }'),
+      ':9:20: supply.breaker.from is "60 A", above its end "50 A". It may be: from "50 A" to "60 A"',
+    ],
     ['nothing', () => '', ':1:1: it is empty. It wants keys and values: schema, id,'],
     ['a landing', () => 'schema: landing/1', ':1:9: schema is "landing/1".'],
     [
@@ -71,9 +98,22 @@ describe('bad files', () => {
   })
 
   it('a folder for a survey, a landing, a box', async () => {
-    await refused(['match', folder], `${folder}: it is a folder.`)
-    await refused(['verify', TUB, '--landing', folder], `${folder}: it is a folder.`)
-    await refused(['plan', TUB, '--box', folder], `${folder}: it is a folder.`)
+    const told = `${folder}: it is a folder; name a file in it.`
+    await refused(['match', folder], told)
+    await refused(['verify', TUB, '--landing', folder], told)
+    await refused(['plan', TUB, '--box', folder], told)
+  })
+
+  it('a catalogue that is a file, or has no box', async () => {
+    const file = join(DATA, 'boxes/heron-4.yaml')
+    await refused(['catalog', '--catalog', file], `${file}: it is no folder; a catalogue is one`)
+    const bare = join(folder, 'bare')
+    cpSync(join(DATA, 'devices'), join(bare, 'devices'), { recursive: true })
+    mkdirSync(join(bare, 'boxes'))
+    const survey = join(DATA, 'tubs', `${TUB}.yaml`)
+    for (const command of ['match', 'plan', 'verify'])
+      await refused([command, survey, '--catalog', bare], `${join(bare, 'boxes')}: there is no box`)
+    await refused(['match', TUB, '--catalog', bare], 'or in the catalogue, which has none.')
   })
 
   it('a catalogue with one box twice', async () => {

@@ -7,7 +7,7 @@ export interface LocatedDiagnostic extends Diagnostic {
   readonly column: number
 }
 
-/** A reading always returns every diagnostic; the value is there only when there are none. */
+/** A reading always returns every diagnostic; the value is there unless one of them is an error. */
 export interface Read<Value> {
   readonly value?: Value
   readonly diagnostics: readonly LocatedDiagnostic[]

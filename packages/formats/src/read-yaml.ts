@@ -1,4 +1,5 @@
 import type { Diagnostic } from '@tubwright/core'
+import { blocks } from '@tubwright/core'
 import type { Document } from 'yaml'
 import type * as z from 'zod'
 import { inspectDocument, offsetOf } from './inspect-document.ts'
@@ -78,6 +79,12 @@ function judge<Schema extends z.ZodType>(
 const shorten = (text: string): string =>
   text.length > TOLD_MAX ? `${text.slice(0, TOLD_MAX - 1)}…` : text
 
+/** Errors before warnings: where not all are told, no error is left out for a warning. */
+const errorsFirst = (all: readonly Placed[]): readonly Placed[] => [
+  ...all.filter(blocks),
+  ...all.filter(each => !blocks(each)),
+]
+
 const inOrder = (a: LocatedDiagnostic, b: LocatedDiagnostic): number =>
   a.line - b.line || a.column - b.column
 
@@ -85,7 +92,7 @@ const inOrder = (a: LocatedDiagnostic, b: LocatedDiagnostic): number =>
  * Reads one YAML text against a schema.
  *
  * Never throws, whatever the text; all diagnostics at once in the order of the text, each with its
- * line and column. Only the first hundred are told.
+ * line and column. Only the first hundred are told. Warnings come beside the value.
  */
 export function readYaml<Schema extends z.ZodType>(
   file: string,
@@ -100,7 +107,7 @@ export function readYaml<Schema extends z.ZodType>(
     return { ...each, is: shorten(each.is), may: shorten(each.may), ...at }
   }
   const told = (all: readonly Placed[]) => ({
-    diagnostics: all.slice(0, DIAGNOSTICS_MAX).map(locate).sort(inOrder),
+    diagnostics: errorsFirst(all).slice(0, DIAGNOSTICS_MAX).map(locate).sort(inOrder),
   })
   if (!document) return told(problems)
   const inspection = inspectDocument(document)
@@ -116,5 +123,5 @@ export function readYaml<Schema extends z.ZodType>(
       offset: offsetOf(document, each.path, each.code === 'unknown-key'),
     })),
   ]
-  return value === undefined || all.length > 0 ? told(all) : { value, diagnostics: [] }
+  return value === undefined || all.some(blocks) ? told(all) : { value, ...told(all) }
 }

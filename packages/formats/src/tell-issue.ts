@@ -5,6 +5,8 @@ import { bestOption, keysOf, optionKeys, rawSchemaAt, schemaAt, wordsOf } from '
 
 type Issue = z.core.$ZodIssue
 type Path = Diagnostic['path']
+/** What a schema of ours gives with an issue of its own. */
+type CustomParams = { readonly code?: Diagnostic['code']; readonly is?: string }
 
 const SHOWN_MAX = 60 // [characters]
 const KEYS_MAX = 100
@@ -183,9 +185,9 @@ export function tellIssue(
       return may.length > 0 ? unknownKeys([key], path.slice(0, -1), may) : [wrongKey(path, issue)]
     }
     case 'custom': {
-      const is = (issue.params as { is?: string } | undefined)?.is ?? quote(here)
+      const { code = 'wrong-quantity', is = quote(here) } = (issue.params ?? {}) as CustomParams
       const told = { path, is: shorten(is), may: issue.message }
-      return [{ code: 'wrong-quantity', ...told, ...withUnit(String(here), issue.message) }]
+      return [{ code, ...told, ...withUnit(String(here), issue.message) }]
     }
     default:
       return [{ code: 'wrong-value', path, is: quote(here), may: issue.message }]

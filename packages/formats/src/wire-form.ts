@@ -7,6 +7,7 @@ import type {
   Verification,
 } from '@tubwright/core'
 import { stringify } from 'yaml'
+import type { LocatedDiagnostic } from './located.ts'
 
 /** A landing as it leaves the program: quantities as text, so that it reads back equal. */
 export interface WireLanding {
@@ -51,6 +52,12 @@ export const wirePlan = ({ plan, verification }: ProvenPlan) =>
     landing: wireLanding(plan.landing),
     verification: wireVerification(verification),
   }) as const
+
+/** A wire form beside the warnings of what was read for it; an empty list says that there were none. */
+export const withWarnings = <Form extends { readonly schema: string }>(
+  form: Form,
+  warnings: readonly LocatedDiagnostic[],
+) => ({ ...form, warnings })
 
 /** A failure to plan, with the findings of the least bad landing tried. */
 export const wirePlanFailure = (box: string, failure: PlanFailure) => ({

@@ -36,7 +36,30 @@ it.each([
   ['J1: out', 'J1: ot', '39:7 unknown-name "ot" out'],
   ['J1: out', 'J9: out', '39:7 unknown-name "J9" '],
   ['profile: circulation-heats', 'profile: heats', '41:12 unknown-name "heats" '],
-  ['box: heron-4', 'box: plover-1', '3:6 unknown-name "plover-1" '],
+  [
+    'box: heron-4',
+    'box: plover-1',
+    '3:6 other-job survey "everyday-240-circulation" on box "plover-1" ',
+  ],
 ])('tells where %s became %s', (from, to, wanted) => {
   expect(told(from, to)).toEqual([wanted])
+})
+
+it('says of a landing of another tub that alone, and what it is judged with', () => {
+  const other = complete
+    .replace('survey: everyday-240-circulation', 'survey: garden-230')
+    .replace('run.leg1@gf: insulated', 'strange.end: box.A99')
+  const { value, diagnostics } = readLanding('l', other, job)
+  expect(value).toBeUndefined()
+  expect(diagnostics).toEqual([
+    {
+      code: 'other-job',
+      path: ['survey'],
+      is: 'survey "garden-230" on box "heron-4"',
+      may: 'survey "everyday-240-circulation" and box "heron-4"',
+      file: 'l',
+      line: 2,
+      column: 9,
+    },
+  ])
 })

@@ -341,7 +341,13 @@ const contradictions: readonly Slip[] = [
     name: 'a range the wrong way round',
     from: 'breaker: 50 A',
     to: 'breaker: { from: 60 A, to: 50 A, source: plate }',
-    told: [['9:20 wrong-quantity supply breaker from', '"60 A"', 'at most "50 A"']],
+    told: [
+      [
+        '9:20 contradiction supply breaker from',
+        '"60 A", above its end "50 A"',
+        'from "50 A" to "60 A", the lesser first',
+      ],
+    ],
   },
   {
     name: 'a range without a unit',
@@ -460,6 +466,87 @@ const yaml: readonly Slip[] = [
 
 const readTub = (text: string) => readSurvey('tub.yaml', text, CATALOGUE)
 const TUB = demo(TUBS, 'everyday-240-circulation')
+
+/** A strange value in a valid file, and the warning beside the value that is read all the same. */
+const unlikely: readonly (readonly [from: string, to: string, told: string])[] = [
+  ['powerFactor: 0.9', 'powerFactor: 0.1', '36:72 loads.0.circuits.0.powerFactor 0.1'],
+  ['25 mohm', '1000 ohm', '10:20 supply.sourceImpedance "1000 ohm"'],
+  ['breaker: 50 A', 'breaker: 500 A', '9:12 supply.breaker "500 A"'],
+  ['breaker: 50 A', 'breaker: 50 mA', '9:12 supply.breaker "50 mA"'],
+  [
+    'breaker: 50 A',
+    'breaker: { from: 50 A, to: 500 A, source: lever }',
+    '9:30 supply.breaker.to "500 A"',
+  ],
+  [
+    'breaker: 50 A',
+    'breaker: { oneOf: [50 A, 500 A], source: lever }',
+    '9:28 supply.breaker.oneOf.1 "500 A"',
+  ],
+  ['length: 35 ft', 'length: 350 m', '18:15 supply.cables.0.length "350 m"'],
+  ['amps: 10.0 A', 'amps: 101 A', '36:51 loads.0.circuits.0.amps "101 A"'],
+  ['power: 6 W', 'power: 25 kW', '83:52 loads.4.circuits.0.power "25 kW"'],
+  ['width: 600 mm', 'width: 600 m', '85:15 bay.width "600 m"'],
+  ['height: 70 mm', 'height: 70 m', '86:38 keypadHole.height "70 m"'],
+]
+
+describe('what is hardly ever met in a survey', () => {
+  it.each(unlikely)('%s as %s', (from, to, wanted) => {
+    const slipped = TUB.replace(from, to)
+    expect(slipped).not.toBe(TUB)
+    const { value, diagnostics } = readTub(slipped)
+    expect(value).toBeDefined()
+    const told = diagnostics.map(
+      each => `${each.line}:${each.column} ${each.path.join('.')} ${each.is}`,
+    )
+    expect(told).toEqual([wanted])
+    expect(diagnostics[0]).toMatchObject({ code: 'implausible', severity: 'warning' })
+  })
+
+  it.each([
+    ['powerFactor: 0.9', 'powerFactor: 0.2'],
+    ['25 mohm', '2 ohm'],
+    ['breaker: 50 A', 'breaker: 200 A'],
+    ['length: 35 ft', 'length: 300 m'],
+    ['amps: 10.0 A', 'amps: 100 A'],
+  ])('stops short of %s as %s', (from, to) => {
+    expect(readTub(TUB.replace(from, to)).diagnostics).toEqual([])
+  })
+
+  it.each([
+    ['powerFactor: 0.9', 'powerFactor: 0'],
+    ['powerFactor: 0.9', 'powerFactor: -0.9'],
+    ['powerFactor: 0.9', 'powerFactor: 1.1'],
+    ['25 mohm', '0 ohm'],
+    ['length: 35 ft', 'length: -35 ft'],
+  ])('never softens %s as %s, which cannot be', (from, to) => {
+    const { value, diagnostics } = readTub(TUB.replace(from, to))
+    expect(value).toBeUndefined()
+    expect(diagnostics.map(each => each.severity)).toEqual([undefined])
+  })
+
+  it('stands beside the errors of the same text', () => {
+    const slipped = TUB.replace('25 mohm', '3 ohm').replace('from: L1 }', 'from: L9 }')
+    const { value, diagnostics } = readTub(slipped)
+    expect(value).toBeUndefined()
+    expect(diagnostics.map(each => each.code)).toEqual(['implausible', 'unknown-name'])
+  })
+
+  it('is told of what a box supplies, too', () => {
+    const { value, diagnostics } = readControlBox(
+      'b',
+      demo(BOXES, 'heron-4').replace('power: 5.5 kW', 'power: 25 kW'),
+    )
+    expect(value).toBeDefined()
+    expect(diagnostics.map(each => each.code)).toEqual(['implausible'])
+  })
+
+  it('is not told of the demo', () => {
+    for (const [name, text] of TUBS)
+      expect(readSurvey(name, text, CATALOGUE).diagnostics).toEqual([])
+    for (const [name, text] of BOXES) expect(readControlBox(name, text).diagnostics).toEqual([])
+  })
+})
 
 describe('keys and names of a survey', () => check(keysAndNames, TUB, readTub))
 describe('values of a survey', () => check(values, TUB, readTub))

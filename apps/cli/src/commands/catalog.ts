@@ -1,6 +1,7 @@
 import type { Shelf } from '../catalogue.ts'
 import { EXIT } from '../exits.ts'
 import type { Talk } from '../talk.ts'
+import { showWire } from '../wire.ts'
 
 /** What lies in the catalogue: boxes, tubs, supply devices. */
 export function runCatalog(
@@ -12,7 +13,8 @@ export function runCatalog(
   const devices = [...shelf.devices.values()].map(({ id, label }) => ({ id, label }))
   const boxes = shelf.boxes.map(({ id, label, maker }) => ({ id, label, maker }))
   if (json) {
-    talk.data(JSON.stringify({ schema: 'catalogue/1', boxes, tubs: shelf.tubs, devices }, null, 2))
+    const form = { schema: 'catalogue/1', boxes, tubs: shelf.tubs, devices }
+    showWire(form, shelf, talk)
     return EXIT.fine
   }
   talk.data(talk.bold('Control boxes'))

@@ -1,8 +1,7 @@
 import { resolve } from 'node:path'
 import type { Shelf } from '../catalogue.ts'
-import { findBox, findSurvey, jobFor } from '../catalogue.ts'
+import { findBox, findSurvey, jobFor, writeOutput } from '../catalogue.ts'
 import { EXIT } from '../exits.ts'
-import { writeWhole } from '../files.ts'
 import { sheetHtml } from '../sheet-html.ts'
 import type { Talk } from '../talk.ts'
 import { runMatch } from './match.ts'
@@ -18,17 +17,19 @@ export function runDemo(
   { out }: { readonly out: string },
   talk: Talk,
 ): number {
-  runMatch(shelf, DEMO, {}, talk)
   const survey = findSurvey(shelf, DEMO)
   const best = bestPlan(shelf, survey, undefined, talk).plans[0]
   if (!best) {
+    runMatch(shelf, DEMO, {}, talk)
     talk.note('There is no plan for the demo tub in this catalogue, so there is no sheet.')
     return EXIT.found
   }
   const job = jobFor(shelf, survey, findBox(shelf, best.plan.box))
+  // First of all: where it cannot be written, nothing is said either.
+  writeOutput(shelf, out, sheetHtml(survey, job, best), [])
+  runMatch(shelf, DEMO, {}, talk)
   talk.data('')
   showPlan(job, best, talk)
-  writeWhole(out, sheetHtml(survey, job, best))
   talk.data(`\nThe sheet to work from: ${resolve(out)}`)
   return EXIT.fine
 }

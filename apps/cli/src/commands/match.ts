@@ -3,9 +3,10 @@ import { matchEquipment } from '@tubwright/core'
 import { wireMatch } from '@tubwright/formats'
 import { tellMatch } from '@tubwright/words'
 import type { Shelf } from '../catalogue.ts'
-import { findSurvey } from '../catalogue.ts'
+import { boxesToChoose, findSurvey } from '../catalogue.ts'
 import { EXIT } from '../exits.ts'
 import type { Talk } from '../talk.ts'
+import { showWire } from '../wire.ts'
 
 function show(survey: Survey, match: MatchSet, talk: Talk): void {
   talk.data(talk.bold(survey.title))
@@ -31,8 +32,8 @@ export function runMatch(
   talk: Talk,
 ): number {
   const survey = findSurvey(shelf, name)
-  const match = matchEquipment(survey, shelf.boxes)
-  if (json) talk.data(JSON.stringify(wireMatch(match), null, 2))
+  const match = matchEquipment(survey, boxesToChoose(shelf))
+  if (json) showWire(wireMatch(match), shelf, talk)
   else show(survey, match, talk)
   return match.boxes.some(each => each.verdict === 'may-serve') ? EXIT.fine : EXIT.found
 }

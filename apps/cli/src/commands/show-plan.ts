@@ -1,4 +1,4 @@
-import type { End, Job, PlanFailure, ProvenPlan, Verification, WiringPlan } from '@tubwright/core'
+import type { End, Job, ProvenPlan, WiringPlan } from '@tubwright/core'
 import { COLOUR_LETTERS, findTerminal } from '@tubwright/core'
 import { SHEET_EN } from '@tubwright/words'
 import type { Talk } from '../talk.ts'
@@ -116,27 +116,4 @@ export function showOthers(plans: readonly ProvenPlan[], talk: Talk): void {
     `--box ${plan.box} shows it`,
   ])
   for (const line of table(rows)) talk.data(line.trimEnd())
-}
-
-/** Why a box has no plan. */
-export function showFailure(box: string, failure: PlanFailure<Verification>, talk: Talk): void {
-  switch (failure.reason) {
-    case 'no-plan': {
-      const { considered } = failure.search
-      talk.data(
-        `\n${talk.red('no plan')}  ${box}: all ${considered} candidates break something. The least bad:`,
-      )
-      if (failure.closest) showFindings(failure.closest.findings, talk)
-      return
-    }
-    case 'limit-reached':
-      talk.data(
-        `\n${talk.yellow('stopped')}  ${box}: the search reached its limit of ${failure.limit} solves; that proves nothing.`,
-      )
-      return
-    case 'cannot':
-      talk.data(
-        `\n${talk.red('cannot')}  ${box}: its feed does not suit this supply; "tubwright match" says why.`,
-      )
-  }
 }

@@ -1,11 +1,18 @@
 import type { Plant, State } from '@tubwright/core'
-import { closedIn, observe, plantOf, statesOf, writeSpiceNetlist } from '@tubwright/core'
+import {
+  closedIn,
+  observe,
+  plantOf,
+  statesOf,
+  throughAmps,
+  writeSpiceNetlist,
+} from '@tubwright/core'
 import { amps, figure } from '@tubwright/words'
 import type { Shelf } from '../catalogue.ts'
-import { findSurvey } from '../catalogue.ts'
+import { findSurvey, writeOutput } from '../catalogue.ts'
 import { BadInput, EXIT } from '../exits.ts'
-import { writeWhole } from '../files.ts'
 import type { Talk } from '../talk.ts'
+import { showWire } from '../wire.ts'
 import type { VerifyOptions } from './verify.ts'
 import { jobAndLanding } from './verify.ts'
 
@@ -42,11 +49,11 @@ function figuresOf(plant: Plant, state: State) {
       volts: solved.across(a, b),
       amps: solved.amps(element),
     })),
-    terminals: plant.terminals.map(({ name, terminal, node, elements }) => ({
-      terminal: name,
-      label: terminal.label ?? terminal.id,
-      voltsToEarth: solved.potential(node),
-      amps: elements.reduce((sum, each) => sum + solved.amps(each), 0),
+    terminals: plant.terminals.map(each => ({
+      terminal: each.name,
+      label: each.terminal.label ?? each.terminal.id,
+      voltsToEarth: solved.potential(each.node),
+      amps: throughAmps(each, solved),
     })),
   }
 }
@@ -73,7 +80,7 @@ function show(figures: ReturnType<typeof figuresOf>, talk: Talk): void {
 
 /** One mode solved: volts and amps of everything, or its netlist for any simulator. */
 export function runSolve(shelf: Shelf, name: string, options: SolveOptions, talk: Talk): number {
-  const { job, landing } = jobAndLanding(shelf, findSurvey(shelf, name), options, talk)
+  const { job, landing } = jobAndLanding(shelf, findSurvey(shelf, name), options, 'solving', talk)
   const states = statesOf(job, landing)
   if (!states.ok) throw new BadInput(`More than ${states.failure.limit} commands: too many states.`)
   const state = stateNamed(states.value, options.mode ?? 'off')
@@ -84,13 +91,18 @@ export function runSolve(shelf: Shelf, name: string, options: SolveOptions, talk
   if (options.spice) {
     const netlist = writeSpiceNetlist(plant.value.wiring.network, closedIn(plant.value, state))
     if (options.map !== undefined)
-      writeWhole(options.map, `${JSON.stringify(netlist.map, null, 2)}\n`)
+      writeOutput(shelf, options.map, `${JSON.stringify(netlist.map, null, 2)}\n`, [
+        name,
+        options.box,
+        options.landing,
+      ])
     const wire = { schema: 'netlist/1' as const, ...netlist }
-    talk.data(options.json ? JSON.stringify(wire, null, 2) : netlist.text)
+    if (options.json) showWire(wire, shelf, talk)
+    else talk.data(netlist.text)
     return EXIT.fine
   }
   const figures = figuresOf(plant.value, state)
-  if (options.json) talk.data(JSON.stringify(figures, null, 2))
+  if (options.json) showWire(figures, shelf, talk)
   else show(figures, talk)
   return figures.trip || figures.blown.length > 0 ? EXIT.found : EXIT.fine
 }

@@ -6,8 +6,9 @@ import type { Shelf } from '../catalogue.ts'
 import { boxNamedBy, findBox, findLanding, findSurvey, jobFor } from '../catalogue.ts'
 import { BadInput } from '../exits.ts'
 import type { Talk } from '../talk.ts'
+import { showWire } from '../wire.ts'
 import { exitFor, proofLine, showFindings } from './findings.ts'
-import { bestPlan } from './plan.ts'
+import { bestPlan, whyNone } from './plan.ts'
 
 export interface VerifyOptions {
   readonly box?: string
@@ -15,27 +16,33 @@ export interface VerifyOptions {
   readonly json?: boolean
 }
 
-/** The job and the landing that a command is about: as built from a file, else as planned. */
+/**
+ * The job and the landing that a command is about: as built from a file, else as planned.
+ *
+ * @param doing - what the command does with it, as it is told where no landing is given
+ */
 export function jobAndLanding(
   shelf: Shelf,
   survey: Survey,
   options: VerifyOptions,
+  doing: string,
   talk: Talk,
 ): { readonly job: Job; readonly landing: Landing } {
   if (options.landing !== undefined) {
-    const box = findBox(shelf, options.box ?? boxNamedBy(options.landing))
+    const box =
+      options.box === undefined ? boxNamedBy(shelf, options.landing) : findBox(shelf, options.box)
     const job = jobFor(shelf, survey, box)
-    return { job, landing: findLanding(job, options.landing) }
+    return { job, landing: findLanding(shelf, job, options.landing) }
   }
-  const best = bestPlan(shelf, survey, options.box, talk).plans[0]
+  const planned = bestPlan(shelf, survey, options.box)
+  const [best] = planned.plans
   if (!best)
     throw new BadInput(
-      `${survey.id}: there is no plan to take; give a landing with --landing FILE.`,
+      `${survey.id}: no landing is given and there is no plan to take. ${whyNone(planned)} Else give a landing with --landing FILE.`,
     )
-  return {
-    job: jobFor(shelf, survey, findBox(shelf, options.box ?? best.plan.box)),
-    landing: best.plan.landing,
-  }
+  const job = jobFor(shelf, survey, findBox(shelf, options.box ?? best.plan.box))
+  talk.note(`${doing} the plan on ${job.box.label}, for no landing is given`)
+  return { job, landing: best.plan.landing }
 }
 
 function verdictOf({ holds, findings }: Verification, talk: Talk): string {
@@ -48,7 +55,7 @@ function verdictOf({ holds, findings }: Verification, talk: Talk): string {
 /** Judges a landing: the one in a file, or the plan again. */
 export function runVerify(shelf: Shelf, name: string, options: VerifyOptions, talk: Talk): number {
   const survey = findSurvey(shelf, name)
-  const { job, landing } = jobAndLanding(shelf, survey, options, talk)
+  const { job, landing } = jobAndLanding(shelf, survey, options, 'judging', talk)
   const verification = verifyPlan(job, landing)
   if (!verification.ok) {
     const { failure } = verification
@@ -64,7 +71,7 @@ export function runVerify(shelf: Shelf, name: string, options: VerifyOptions, ta
     )
   }
   const told = withBounds(job, landing, verification.value)
-  if (options.json) talk.data(JSON.stringify(wireVerification(told), null, 2))
+  if (options.json) showWire(wireVerification(told), shelf, talk)
   else {
     talk.data(`${survey.title} on ${job.box.label}: ${verdictOf(told, talk)}`)
     talk.data(`${proofLine(told)}.\n`)

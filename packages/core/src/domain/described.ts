@@ -52,8 +52,11 @@ export const known = <U extends Unit>(unit: U) =>
           code: 'custom',
           input: written,
           path: ['from'],
-          message: `at most "${written.to.text}"`,
-          params: { is: `"${written.from.text}"` },
+          message: `from "${written.to.text}" to "${written.from.text}", the lesser first`,
+          params: {
+            code: 'contradiction',
+            is: `"${written.from.text}", above its end "${written.to.text}"`,
+          },
         })
       return { kind: 'range', from: written.from, to: written.to, source: written.source }
     })

@@ -47,11 +47,24 @@ function checkStraps(job: Job, landing: Landing): readonly Diagnostic[] {
   })
 }
 
+/** A landing of another tub or box; none of its ends is then worth a word. */
+function checkJob({ tub, box }: Job, landing: Landing): readonly Diagnostic[] {
+  if (landing.survey === tub.id && landing.box === box.id) return []
+  return [
+    {
+      code: 'other-job',
+      path: [landing.survey === tub.id ? 'box' : 'survey'],
+      is: `survey "${landing.survey}" on box "${landing.box}"`,
+      may: `survey "${tub.id}" and box "${box.id}"`,
+    },
+  ]
+}
+
 /** What a schema cannot say of a landing: it must speak of every end of its job, and of no other. */
 export function checkLanding(job: Job, landing: Landing): readonly Diagnostic[] {
+  const other = checkJob(job, landing)
+  if (other.length > 0) return other
   return [
-    ...named(['survey'], landing.survey, [job.tub.id], 'the survey it is judged with'),
-    ...named(['box'], landing.box, [job.box.id], 'the box it is judged with'),
     ...checkEnds(job, landing),
     ...checkJumpers(job, landing),
     ...checkStraps(job, landing),

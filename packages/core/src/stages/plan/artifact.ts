@@ -1,5 +1,6 @@
 import type { Finding } from '../../base/verdict.ts'
 import type { Landing } from '../../domain/landing/landing.ts'
+import type { OpenQuestion } from '../match/artifact.ts'
 
 /** Where one load goes. */
 export interface Assignment {
@@ -100,6 +101,14 @@ export interface JudgedPlan<Verdict extends Judged> {
   readonly verification: Verdict
 }
 
+/** Why no landing of a box can so much as be tried. */
+export type CannotMessage =
+  | 'not-for-system'
+  | 'conductor-missing'
+  | 'no-setting-low-enough'
+  | 'too-few-places'
+  | 'volts-not-together'
+
 export type PlanFailure<Verdict extends Judged = Judged> =
   | {
       readonly reason: 'no-plan'
@@ -109,4 +118,6 @@ export type PlanFailure<Verdict extends Judged = Judged> =
       readonly closest: Verdict | undefined
     }
   | { readonly reason: 'limit-reached'; readonly limit: number; readonly search: SearchReport }
-  | { readonly reason: 'cannot'; readonly box: string; readonly message: string }
+  /** The survey leaves open what every landing hangs on: the question that settles it. */
+  | { readonly reason: 'open'; readonly box: string; readonly question: OpenQuestion }
+  | { readonly reason: 'cannot'; readonly box: string; readonly message: CannotMessage }

@@ -1,3 +1,4 @@
+import { boundsOf } from '../../base/known.ts'
 import type { Outcome } from '../../base/outcome.ts'
 import { fail, ok } from '../../base/outcome.ts'
 import type { Feed } from '../../domain/box/control-box.ts'
@@ -36,9 +37,11 @@ interface Candidate {
   readonly landing: Landing
 }
 
-function* candidatesOf(job: Job, feed: Feed): Generator<Candidate> {
-  const limit = currentLimitFor(job)
-  if (!limit) return
+function* candidatesOf(
+  job: Job,
+  feed: Feed,
+  limit: Landing['settings']['currentLimit'],
+): Generator<Candidate> {
   const offers = offersOf(job.box, feed)
   const seated = seatings(job)
     .map(seating => ({ seating, adapters: adaptersOf(job, seating) }))
@@ -158,6 +161,23 @@ function planOf(job: Job, feed: Feed, found: Found<Judged>, search: SearchReport
   }
 }
 
+/** Every landing sets a current limit; where none can be chosen, why. */
+function withoutLimit({ tub, box }: Job): PlanFailure<never> {
+  return boundsOf(tub.supply.breaker)
+    ? { reason: 'cannot', box: box.id, message: 'no-setting-low-enough' }
+    : {
+        reason: 'open',
+        box: box.id,
+        question: { message: 'ask-breaker', subjects: ['supply'], params: {} },
+      }
+}
+
+const withoutCandidate = (job: Job): PlanFailure<never> => ({
+  reason: 'cannot',
+  box: job.box.id,
+  message: seatings(job).length === 0 ? 'too-few-places' : 'volts-not-together',
+})
+
 /**
  * The best landing of this tub on this box, with what the judge says of it.
  *
@@ -168,7 +188,8 @@ function planOf(job: Job, feed: Feed, found: Found<Judged>, search: SearchReport
  * best balanced, fewest positions moved, then the order of the terminals.
  *
  * @returns fails with 'no-plan' when every candidate breaks something, with 'limit-reached' when
- *   the search stopped first: never the one for the other
+ *   the search stopped first: never the one for the other; with 'open' or 'cannot' when there is no
+ *   candidate at all
  */
 export function planWiring<Verdict extends Judged>(
   job: Job,
@@ -180,10 +201,12 @@ export function planWiring<Verdict extends Judged>(
   const here = arriving(job)
   if (!Object.keys(feed.lands).every(each => (here as ReadonlySet<string>).has(each)))
     return fail({ reason: 'cannot', box: job.box.id, message: 'conductor-missing' })
+  const limit = currentLimitFor(job)
+  if (!limit) return fail(withoutLimit(job))
   let best: Found<Verdict> | undefined
   let closest: Verdict | undefined
   let [considered, solved, boundedOut] = [0, 0, 0]
-  for (const candidate of candidatesOf(job, feed)) {
+  for (const candidate of candidatesOf(job, feed, limit)) {
     considered++
     if (best?.score.dangers === 0 && candidate.adapters > best.score.adapters) {
       boundedOut++
@@ -206,6 +229,7 @@ export function planWiring<Verdict extends Judged>(
     if (!best || isBetter(score, best.score)) best = { candidate, verification, score }
   }
   const search = { considered, solved, boundedOut }
+  if (considered === 0) return fail(withoutCandidate(job))
   if (!best) return fail({ reason: 'no-plan', box: job.box.id, search, closest })
   return ok({ plan: planOf(job, feed, best, search), verification: best.verification })
 }

@@ -3,6 +3,7 @@ import type { Catalogue } from '../../domain/job.ts'
 import { BOX } from '../../domain/job.ts'
 import { checkLoads } from '../../domain/load/check-load.ts'
 import { idsOf, named, unique } from '../../domain/names.ts'
+import { PLAUSIBLE, unusualKnown, unusualQuantity } from '../../domain/plausible.ts'
 import type { SupplyDevice } from '../../domain/supply/supply.ts'
 import type { Survey } from './artifact.ts'
 
@@ -81,6 +82,24 @@ function checkLengths({ supply }: Survey): readonly Diagnostic[] {
   )
 }
 
+/** What is hardly ever met at a tub: told, and taken as it is written. */
+function checkUsual({ supply, bay, keypadHole }: Survey): readonly Diagnostic[] {
+  const { breaker, sourceImpedance, cables } = supply
+  const openings = Object.entries({ bay, keypadHole }).flatMap(([name, sides]) =>
+    Object.entries(sides ?? {}).flatMap(([side, length]) =>
+      unusualQuantity([name, side], length, PLAUSIBLE.opening),
+    ),
+  )
+  return [
+    ...unusualKnown(['supply', 'breaker'], breaker, PLAUSIBLE.breaker),
+    ...unusualQuantity(['supply', 'sourceImpedance'], sourceImpedance, PLAUSIBLE.sourceImpedance),
+    ...cables.flatMap(({ length }, index) =>
+      unusualQuantity(['supply', 'cables', index, 'length'], length, PLAUSIBLE.cableLength),
+    ),
+    ...openings,
+  ]
+}
+
 /** Ends are named after what they belong to, so no two owners may share a name; `box` is taken. */
 function checkOwners({ supply, loads }: Survey): readonly Diagnostic[] {
   const owners = [
@@ -106,7 +125,10 @@ function checkOwners({ supply, loads }: Survey): readonly Diagnostic[] {
   })
 }
 
-/** What a schema cannot say of a survey: names, duplicates, a supply at odds with its cables. */
+/**
+ * What a schema cannot say of a survey: names, duplicates, a supply at odds with its cables; and, as
+ * warnings, what is hardly ever met.
+ */
 export function checkSurvey(survey: Survey, catalogue: Catalogue): readonly Diagnostic[] {
   const devices = new Map(
     survey.supply.devices.flatMap(({ id, device }) => {
@@ -123,6 +145,7 @@ export function checkSurvey(survey: Survey, catalogue: Catalogue): readonly Diag
     ...checkLengths(survey),
     ...(missing.length > 0 ? [] : checkCables(survey, devices)),
     ...checkSystem(survey),
+    ...checkUsual(survey),
     ...checkLoads(survey.loads, ['loads']),
   ]
 }
