@@ -40,13 +40,20 @@ const shapeOf = (schema: z.ZodType): readonly string[] =>
   Object.keys(definitionOf(written(schema)).shape ?? {})
 
 /**
- * Of the ways in which something may be said, the one whose keys a value has.
+ * Of the ways in which something may be said, the one whose keys a value has; for a list, the list.
  *
  * @returns its index, or undefined where the value has no key of any
  */
 export function bestOption(union: z.ZodType | undefined, value: object): number | undefined {
   if (!union) return undefined
   const { options = [] } = definitionOf(written(union))
+  if (Array.isArray(value)) {
+    const list = options.findIndex(each => {
+      const { items, element } = definitionOf(written(each))
+      return items !== undefined || element !== undefined
+    })
+    return list < 0 ? undefined : list
+  }
   const shared = options.map(each => shapeOf(each).filter(key => Object.hasOwn(value, key)).length)
   const most = Math.max(0, ...shared)
   return most > 0 ? shared.indexOf(most) : undefined

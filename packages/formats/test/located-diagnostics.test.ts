@@ -1,3 +1,4 @@
+import { FEED_FUNCTIONS, SYSTEMS } from '@tubwright/core'
 import type { Read } from '@tubwright/formats'
 import { readControlBox, readLanding, readSupplyDevice, readSurvey } from '@tubwright/formats'
 import { describe, expect, it } from 'vitest'
@@ -43,7 +44,8 @@ function check(slips: readonly Slip[], text: string, read: (text: string) => Rea
 
 const KEYS = 'schema, id, title, note, region, supply, loads, bay, keypadHole'
 const AMPS = 'a number and a unit, such as "12 A" (units: A, mA)'
-const KINDS = 'pump, circulation-pump, heater, ozonator, blower, light, keypad, probe'
+const KINDS =
+  'pump, circulation-pump, heater, ozonator, blower, light, audio, sanitiser, keypad, probe'
 const BREAKER = '9:12 wrong-quantity supply breaker'
 const WAYS = '{ from, to, source } or { oneOf, source } or { unknown }'
 const PRINTED = 'characters that can be printed, on one line'
@@ -255,14 +257,7 @@ const values: readonly Slip[] = [
     name: 'a word that is none of some',
     from: 'split-phase',
     to: 'splitphase',
-    told: [
-      [
-        '7:11 wrong-value supply system',
-        '"splitphase"',
-        'split-phase, single-leg, single-phase-230',
-        'split-phase',
-      ],
-    ],
+    told: [['7:11 wrong-value supply system', '"splitphase"', SYSTEMS.join(', '), 'split-phase']],
   },
   {
     name: 'a kind that is none of some',
@@ -590,7 +585,7 @@ const box: readonly Slip[] = [
     name: 'a feed conductor that is none',
     from: 'lands: { leg1: A1',
     to: 'lands: { leg9: A1',
-    told: [['105:14 unknown-key feeds 0 lands leg9', '"leg9"', 'leg1, leg2, neutral, earth']],
+    told: [['105:14 unknown-key feeds 0 lands leg9', '"leg9"', FEED_FUNCTIONS.join(', ')]],
   },
   {
     name: 'a command that is not there',
@@ -614,7 +609,7 @@ const device: readonly Slip[] = [
     to: 'sums: [P9$1nutral: N-BAR',
     told: [
       ['20:44 unknown-name board parts 3 sums 0', '"P9"', 'a part of this board: P1, P2, PN'],
-      ['21:36 unknown-key fedAt nutral', '"nutral"', 'leg1, leg2, neutral, earth', 'neutral'],
+      ['21:36 unknown-key fedAt nutral', '"nutral"', FEED_FUNCTIONS.join(', '), 'neutral'],
     ],
   },
 ]

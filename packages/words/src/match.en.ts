@@ -4,6 +4,8 @@ export const MATCH_EN = {
   'not-for-frequency': 'The supply has {hertz:Hz}; it is made for {offers}.',
   'not-for-system': 'The supply is {system}; it takes {offers}.',
   'conductor-missing': 'It needs {missing}; what reaches the tub is {here}.',
+  'high-leg':
+    'No box can serve here: one leg of this supply stands near 208 V to neutral. Ask an electrician for two legs that stand at 120 V each.',
   'conductor-too-small':
     'No box can serve as it is: {conductor} of {cable} is {size}, too small for a breaker of {breaker:A}. The run or the breaker has to change.',
   'terminal-does-not-hold':
@@ -28,6 +30,7 @@ export const MATCH_EN = {
   'needs-frequency': 'a box for {hertz:Hz}',
   'needs-system': 'a {system} supply',
   'brings-conductors': 'a feed that brings only {here}',
+  'brings-high-leg': 'a delta with a high leg',
   'brings-small-conductor': '{cable} with {conductor} of {size} behind {breaker:A}',
   'brings-size': '{conductor} of {size}',
   'needs-no-earth': '{load} without an earth',

@@ -102,6 +102,9 @@ export const VERIFY_EN = {
     'After a reset or power cut {box} falls back to settings that are not safe here. Set them again before it runs; better, take a box that keeps them.',
   'overdrawn-after-reset':
     'After a reset or power cut {box} falls back to settings that let more be drawn than this supply should give. Set them again.',
+  'light-on-wrong-current': '{load} needs {needs} current; its output gives {gives}.',
+  'below-least-load':
+    '{part} carries {amps:A}; below {least:A} it neither turns on nor off for certain.',
   'wrong-frequency': '{thing} is made for {plate:Hz}; the supply has {hertz:Hz}.',
 } as const satisfies Readonly<Record<string, string>>
 

@@ -78,6 +78,8 @@ const GIVEN: Readonly<Record<VerifyMessage, string>> = {
   'unsafe-after-reset': 'box',
   'overdrawn-after-reset': 'box',
   'flow-proof-unproven': 'heater proof',
+  'light-on-wrong-current': 'load needs gives',
+  'below-least-load': 'part amps least',
   'wrong-frequency': 'thing plate hertz',
 }
 

@@ -35,12 +35,13 @@ function stateNamed(states: readonly State[], name: string): State {
 }
 
 function figuresOf(plant: Plant, state: State) {
-  const { solved, trip, blown } = observe(plant, state)
+  const { solved, trip, blown, opened } = observe(plant, state)
   return {
     schema: 'solved-mode/1' as const,
     mode: keyOf(state.commands),
     trip: trip ?? null,
     blown,
+    opened,
     currentLaw: solved.solution.kclResidual,
     powerBalance: solved.solution.powerBalance,
     loads: plant.circuits.map(({ load, name, a, b, element }) => ({
@@ -64,6 +65,8 @@ function show(figures: ReturnType<typeof figuresOf>, talk: Talk): void {
     `current law to ${figures.currentLaw.toExponential(1)}, power balance to ${figures.powerBalance.toExponential(1)}`,
   )
   if (figures.trip) talk.data(talk.red(`${figures.trip.part} trips: ${amps(figures.trip.amps)}`))
+  for (const each of figures.opened)
+    talk.data(talk.red(`${each.part} trips and opens its own circuit: ${amps(each.amps)}`))
   for (const each of figures.blown)
     talk.data(talk.red(`${each.part} blows: ${amps(each.amps)} (${amps(each.rated)} rated)`))
   talk.data(talk.bold(`\n${'Load'.padEnd(24)}    volts     amps`))

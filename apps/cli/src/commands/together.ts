@@ -5,9 +5,9 @@ import type { Talk } from '../talk.ts'
 /** What may run together, and when heat waits, by the labels of the box. */
 export function showTogether(box: ControlBox, verification: Verification, talk: Talk): void {
   talk.data(talk.bold('\nMay run together, at the most'))
-  for (const { commands, legAmps } of togetherRows(box, verification))
+  for (const { commands, lineAmps } of togetherRows(box, verification))
     talk.data(
-      `  ${Math.max(...legAmps)
+      `  ${Math.max(...lineAmps)
         .toFixed(1)
         .padStart(5)} A  ${commands.join(', ')}`,
     )

@@ -81,6 +81,12 @@ export const DIMENSIONS = {
     to: 500,
     example: '104 °F',
   },
+  F: {
+    spellings: { µF: times(1e-6), μF: times(1e-6), uF: times(1e-6), nF: times(1e-9) },
+    from: 1e-9,
+    to: 1e-2,
+    example: '35 uF',
+  },
   N·m: {
     spellings: {
       N·m: times(1),

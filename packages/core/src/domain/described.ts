@@ -63,7 +63,20 @@ export const known = <U extends Unit>(unit: U) =>
 
 export const REGIONS = ['US', 'CA', 'UK', 'EU', 'AU', 'NZ'] as const
 export type Region = (typeof REGIONS)[number]
-export const SYSTEMS = ['split-phase', 'single-leg', 'single-phase-230'] as const
+/**
+ * What the source is: 120/240 V on two legs, 120 V on one, 120/208 V on two legs of a wye, 230 V and
+ * neutral, 230 V between two lives without neutral, 230/400 V on three phases with neutral; and the
+ * delta with one leg near 208 V to neutral, which is recognised and refused.
+ */
+export const SYSTEMS = [
+  'split-phase',
+  'single-leg',
+  'two-legs-of-wye',
+  'single-phase-230',
+  'two-lives-230',
+  'three-phase-230-400',
+  'high-leg-delta',
+] as const
 export type System = (typeof SYSTEMS)[number]
 
 /** Colours by name; the letters printed beside them are those of IEC 60757. */

@@ -227,7 +227,7 @@ describe('K4 a 15 A cord: heat waits for high speed', () => {
   test('heat with low speed is 8.33 A and 3 A: within 12 A', () => {
     const heating = cord.proven.verification.modes.filter(each => each.heats)
     expect(heating.length).toBeGreaterThan(0)
-    for (const mode of heating) expect(mode.legAmps[0]).toBeLessThanOrEqual(12)
+    for (const mode of heating) expect(mode.lineAmps[0]).toBeLessThanOrEqual(12)
   })
 })
 

@@ -9,6 +9,7 @@ import { symbolMarkup } from './symbols.ts'
 export const DASHES: Readonly<Record<WireRole, string>> = {
   leg1: '',
   leg2: '6 1.2',
+  leg3: '6 1.2 1 1.2',
   neutral: '3 1.2',
   earth: '6 1 1 1',
   hot: '',
@@ -19,6 +20,7 @@ export const DASHES: Readonly<Record<WireRole, string>> = {
 export const WIDTHS: Readonly<Record<WireRole, number>> = {
   leg1: 1.2,
   leg2: 1.2,
+  leg3: 1.2,
   neutral: 1.2,
   earth: 0.95,
   hot: 0.95,

@@ -17,6 +17,8 @@ const SYMBOLS: Readonly<Record<PanelPartner['symbol'], (at: Point) => string>> =
   heater: at => line(at, 'M-4 -1.5H4V1.5H-4ZM-2 -1.5V1.5M0 -1.5V1.5M2 -1.5V1.5'),
   ozonator: at => line(at, 'M-2.8 -2.8H2.8V2.8H-2.8ZM-0.4 -2V2M0.4 -2V2M-2 0H-0.4M0.4 0H2'),
   light: at => circle(at) + line(at, 'M-2 -2L2 2M-2 2L2 -2'),
+  audio: at => line(at, 'M-2.8 -1H-1.2L0.8 -2.6V2.6L-1.2 1H-2.8ZM1.8 -1.4L2.4 0L1.8 1.4'),
+  sanitiser: at => line(at, 'M-2.8 -2.4H2.8V2.4H-2.8ZM-1.2 -1.4V1.4M0 -1.4V1.4M1.2 -1.4V1.4'),
   keypad: at => line(at, 'M-3.2 -2.2H3.2V2.2H-3.2ZM-2 -0.9H-0.6M0.6 -0.9H2M-2 0.9H-0.6M0.6 0.9H2'),
   probe: at => line(at, 'M-3 -1.1H3V1.1H-3ZM-3 2.4H-1.6L1.8 -2.4'),
   box: at => line(at, 'M-4 -2.4H4V2.4H-4Z'),

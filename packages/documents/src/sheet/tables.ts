@@ -152,18 +152,14 @@ function meterTable({ meter }: JobSheet, words: SheetWords): Html {
   return html`<section class="whole"><h2>${page.meter}</h2><table class="meter"><thead><tr><th scope="col" rowspan="2">${page.load}</th><th scope="col" rowspan="2">${page.output}</th><th scope="col" rowspan="2">${page.between}</th><th scope="colgroup" colspan="3">${page.volts} [V]</th><th scope="colgroup" colspan="3">${page.amps} [A]</th></tr><tr>${three}${three}</tr></thead><tbody>${rows}</tbody></table></section>`
 }
 
-const isSingle = (sheet: JobSheet): boolean => sheet.together.every(each => each.legAmps[1] === 0)
-
 function togetherTable(sheet: JobSheet, words: SheetWords): Html {
   const { page } = words
-  const single = isSingle(sheet)
   const rows = sheet.together.map(
-    ({ commands, heats, legAmps: [first, second] }) =>
-      html`<tr><th scope="row">${commands.join(' + ')}</th><td>${heats ? page.yes : html`<strong>${page.waits}</strong>`}</td><td class="n">${figure(first)}</td>${single ? undefined : html`<td class="n">${figure(second)}</td>`}</tr>`,
+    ({ commands, heats, lineAmps }) =>
+      html`<tr><th scope="row">${commands.join(' + ')}</th><td>${heats ? page.yes : html`<strong>${page.waits}</strong>`}</td>${lineAmps.map(each => html`<td class="n">${figure(each)}</td>`)}</tr>`,
   )
-  const heads = single
-    ? [page.runs, page.heats, `${page.line} [A]`]
-    : [page.runs, page.heats, `${page.leg1} [A]`, `${page.leg2} [A]`]
+  const lines = sheet.lines.map(each => `${textOf(each, words)} [A]`)
+  const heads = [page.runs, page.heats, ...lines]
   return html`<section class="whole"><h2>${page.together}</h2>${table('together', heads, [html`<tbody>${rows}</tbody>`])}${sheet.heat.map(each => html`<p>${textOf(each, words)}</p>`)}</section>`
 }
 

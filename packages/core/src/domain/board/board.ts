@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import type { Entered } from '../../base/entered.ts'
 import { conductorSize } from '../conductor.ts'
 import { id, known, label, quantity } from '../described.ts'
 
@@ -18,7 +19,13 @@ const pair = z.tuple([node, node])
 export const TERMINAL_CLASSES = ['mains', 'earth', 'low-voltage', 'sensor'] as const
 export const TERMINAL_KINDS = ['screw', 'stud', 'tab', 'pin'] as const
 
-export const terminal = z.strictObject({
+/** A place on the board: from its upper left corner, in lengths, or as a pin on its photo. */
+const place = z.union([
+  z.tuple([quantity('m'), quantity('m')]),
+  z.strictObject({ pin: z.tuple([z.number().min(0), z.number().min(0)]) }),
+])
+
+const rawTerminal = z.strictObject({
   id,
   label: label.optional(),
   node,
@@ -29,10 +36,9 @@ export const terminal = z.strictObject({
   rated: quantity('A'),
   /** How many conductors it takes; more than one only where its maker says so. */
   conductors: z.number().int().min(1).max(12).default(1),
-  /** Where the eye finds it, from the upper left corner of the board. */
-  at: z.tuple([quantity('m'), quantity('m')]),
+  /** Where the eye finds it. */
+  at: place,
 })
-export type Terminal = z.output<typeof terminal>
 
 /** A socket that takes a whole plug: its shape decides what fits, its pins which terminals. */
 export const connector = z.strictObject({
@@ -53,6 +59,13 @@ export const part = z.discriminatedUnion('kind', [
     rated: contactRating,
     /** A limit contact is closed in normal running and opens when the limit acts. */
     role: z.enum(['command', 'limit']).default('command'),
+    type: z.enum(['relay', 'contactor', 'triac']).default('relay'),
+    /** Where it stands with nothing commanded: the other side of a changeover relay rests closed. */
+    rest: z.enum(['open', 'closed']).default('open'),
+    /** What a triac lets through while off, at the volts of one leg. */
+    leakage: quantity('A').optional(),
+    /** Below this a triac neither turns on nor off for certain. */
+    leastLoad: quantity('A').optional(),
   }),
   /** One pole of the breaker whose rating the survey gives; `rated` only where it is fixed. */
   z.strictObject({ id, kind: z.literal('pole'), across: pair, rated: quantity('A').optional() }),
@@ -75,6 +88,12 @@ export const part = z.discriminatedUnion('kind', [
     secondary: pair,
     volts: z.strictObject({ primary: quantity('V'), secondary: quantity('V') }),
     rated: quantity('VA'),
+    /** An auto-transformer does not isolate: its secondary is mains. */
+    isolating: z.boolean().default(true),
+    /** Primary volts by the position of the jumper that picks the tap. */
+    taps: z.strictObject({ jumper: id, volts: z.record(id, quantity('V')) }).optional(),
+    /** Resistance of the primary to an ohmmeter. */
+    primaryOhms: known('Ω').optional(),
   }),
   /** What the board itself draws. */
   z.strictObject({
@@ -87,32 +106,96 @@ export const part = z.discriminatedUnion('kind', [
 ])
 export type Part = z.output<typeof part>
 
-export const jumper = z.strictObject({
+const rawJumper = z.strictObject({
   id,
   label,
   /** Each position joins pairs of nodes; an empty list is "left out". */
   positions: z.array(z.strictObject({ id, label: label.optional(), joins: z.array(pair) })).min(2),
   factory: id,
   rated: quantity('A'),
-  at: z.tuple([quantity('m'), quantity('m')]).optional(),
+  at: place.optional(),
 })
-export type Jumper = z.output<typeof jumper>
 
-export const board = z.strictObject({
+const rawBoard = z.strictObject({
   size: z.strictObject({ width: quantity('m'), height: quantity('m') }),
+  /** A photo of the whole board, square on: pins are counted in its pixels. */
+  photo: z
+    .strictObject({ file: label, pixels: z.tuple([z.number().min(1), z.number().min(1)]) })
+    .optional(),
   /** The node of its metal and of its earth bar. */
   earth: node,
-  terminals: z.array(terminal).min(1),
+  terminals: z.array(rawTerminal).min(1),
   connectors: z.array(connector).default([]),
   parts: z.array(part).default([]),
-  jumpers: z.array(jumper).default([]),
+  jumpers: z.array(rawJumper).default([]),
 })
-export type Board = z.output<typeof board>
 
-export const FUNCTIONS = ['hot', 'high', 'low', 'common', 'earth', 'signal'] as const
+type RawBoard = z.output<typeof rawBoard>
+type RawPlace = z.output<typeof place>
+/** A place on the board, from its upper left corner. */
+export type BoardPlace = readonly [x: Entered<'m'>, y: Entered<'m'>]
+export type Terminal = Omit<RawBoard['terminals'][number], 'at'> & { readonly at: BoardPlace }
+export type Jumper = Omit<RawBoard['jumpers'][number], 'at'> & {
+  readonly at?: BoardPlace | undefined
+}
+export type Board = Omit<RawBoard, 'terminals' | 'jumpers'> & {
+  readonly terminals: readonly Terminal[]
+  readonly jumpers: readonly Jumper[]
+}
+
+/** A pin of the photo as lengths on the board; the text stays what was written. */
+function placed(at: RawPlace, { size, photo }: RawBoard): BoardPlace {
+  if (!('pin' in at)) return at
+  const [x, y] = at.pin
+  const [across, down] = photo?.pixels ?? [1, 1]
+  return [
+    { si: ((x / across) * size.width.si) as Entered<'m'>['si'], text: `${x} px` },
+    { si: ((y / down) * size.height.si) as Entered<'m'>['si'], text: `${y} px` },
+  ]
+}
+
+export const board = rawBoard.transform((raw, context): Board => {
+  raw.terminals.forEach(({ at }, index) => {
+    if ('pin' in at && !raw.photo)
+      context.addIssue({
+        code: 'custom',
+        input: at,
+        path: ['terminals', index, 'at'],
+        message: 'two lengths; or board.photo, whose pixels the pin counts',
+        params: { is: 'a pin without a photo' },
+      })
+  })
+  return {
+    ...raw,
+    terminals: raw.terminals.map(each => ({ ...each, at: placed(each.at, raw) })),
+    jumpers: raw.jumpers.map(({ at, ...each }) =>
+      at === undefined ? each : { ...each, at: placed(at, raw) },
+    ),
+  }
+})
+
+export const FUNCTIONS = ['hot', 'high', 'low', 'common', 'earth', 'signal', 'data'] as const
 export type LeadFunction = (typeof FUNCTIONS)[number]
 
-export const FEED_FUNCTIONS = ['leg1', 'leg2', 'neutral', 'earth'] as const
+/** Lines of a source. */
+export const LINES = ['leg1', 'leg2', 'leg3'] as const
+export type Line = (typeof LINES)[number]
+
+/** What arrives by one circuit, and by a second one where a tub has two. */
+export const FEED_FUNCTIONS = [
+  'leg1',
+  'leg2',
+  'leg3',
+  'neutral',
+  'earth',
+  'second-leg1',
+  'second-leg2',
+  'second-neutral',
+  'second-earth',
+] as const
 export type FeedFunction = (typeof FEED_FUNCTIONS)[number]
+
+export const isEarth = (name: LeadFunction | FeedFunction): boolean =>
+  name === 'earth' || name === 'second-earth'
 
 export const surveyedAmps = known('A')

@@ -31,8 +31,10 @@ function checkFeeds(box: ControlBox, terminals: Names, commands: Names): readonl
       ...values([...at, 'lands'], feed.lands, terminals, 'a terminal'),
       ...jumpers,
       ...all([...at, 'heatYieldsTo'], feed.heatYieldsTo, commands, 'a command'),
-      ...Object.keys(feed.assumes ?? {}).flatMap(id =>
-        named([...at, 'assumes', id], id, commands, 'a command'),
+      ...(['assumes', 'assumesOn'] as const).flatMap(key =>
+        Object.keys(feed[key] ?? {}).flatMap(id =>
+          named([...at, key, id], id, commands, 'a command'),
+        ),
       ),
     ]
   })
@@ -75,7 +77,21 @@ function checkCommands(box: ControlBox, commands: Names): readonly Diagnostic[] 
   const contacts = idsOf(box.board.parts.filter(part => part.kind === 'contact'))
   return [
     ...box.commands.flatMap((command, index) =>
-      all(['commands', index, 'closes'], command.closes, contacts, 'a contact'),
+      (['closes', 'opens'] as const).flatMap(key =>
+        all(['commands', index, key], command[key], contacts, 'a contact'),
+      ),
+    ),
+    ...box.commands.flatMap(({ closes, opens }, index) =>
+      closes.length + opens.length > 0
+        ? []
+        : [
+            {
+              code: 'missing-key' as const,
+              path: ['commands', index],
+              is: 'a command that closes nothing and opens nothing',
+              may: 'contacts that it closes, or contacts at rest closed that it opens',
+            },
+          ],
     ),
     ...box.exclusive.flatMap((set, index) => all(['exclusive', index], set, commands, 'a command')),
     ...named(['heat'], box.heat, commands, 'a command'),

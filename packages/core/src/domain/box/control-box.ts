@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { board, FEED_FUNCTIONS, FUNCTIONS } from '../board/board.ts'
+import { board, FEED_FUNCTIONS, FUNCTIONS, LINES } from '../board/board.ts'
 import { id, label, quantity, REGIONS, SYSTEMS } from '../described.ts'
 import { curveName, load } from '../load/load.ts'
 
@@ -15,6 +15,8 @@ const feed = z.strictObject({
   heatYieldsTo: z.array(id).default([]),
   /** Assumed amps by command: how most boxes count. Absent: the box does not shed by sum. */
   assumes: z.record(id, quantity('A')).optional(),
+  /** Where the sum is made line by line: which line each command hangs on; one not named, on every. */
+  assumesOn: z.record(id, z.enum(LINES)).optional(),
 })
 
 /** Where one load goes: its terminals by lead function, and which command energises which lead. */
@@ -29,6 +31,8 @@ const place = z.strictObject({
       'ozonator',
       'blower',
       'light',
+      'audio',
+      'sanitiser',
       'keypad',
       'probe',
     ]),
@@ -37,14 +41,26 @@ const place = z.strictObject({
   /** By lead function; a function without a command is always on. */
   commands: z.partialRecord(z.enum(FUNCTIONS), id).default({}),
   connector: id.optional(),
+  /** What a low-voltage output gives. */
+  gives: z.enum(['ac', 'dc']).optional(),
 })
 
-const command = z.strictObject({ id, label, closes: z.array(id).min(1) })
+const command = z.strictObject({
+  id,
+  label,
+  closes: z.array(id).default([]),
+  /** Contacts at rest closed that it opens: one side of a changeover. */
+  opens: z.array(id).default([]),
+})
+
+/** How a setting gets into the box. */
+export const SET_BY = ['small-switches', 'keypad', 'jumper'] as const
 
 const profile = z.strictObject({
   id,
   label,
   entered: z.string().min(1).max(200),
+  by: z.enum(SET_BY).optional(),
   commands: z.array(id).min(1),
   /** Heat is called only while one of these commands is on. */
   heatsWith: z.array(id),
@@ -95,6 +111,7 @@ export const controlBox = z.strictObject({
     /** Whether the setting names what may be drawn or the breaker upstream. */
     names: z.enum(['draw', 'breaker']),
     entered: z.string().min(1).max(200),
+    by: z.enum(SET_BY).optional(),
   }),
   afterReset: z.string().max(200).optional(),
   /** What the box falls back to by itself at a reset or power cut; what is left out stays. */

@@ -26,6 +26,18 @@ const circuit = z.strictObject({
   amps: known('A').optional(),
   power: known('W').optional(),
   powerFactor: z.number().min(0.05).max(1).default(1),
+  /** What an ohmmeter reads across it, cold; of an element it follows from volts and watts. */
+  ohms: known('Ω').optional(),
+  /** At the start, where its maker says so. */
+  inrush: known('A').optional(),
+})
+
+const capacitor = z.strictObject({
+  id,
+  use: z.enum(['start', 'run']),
+  capacitance: quantity('F'),
+  /** Where it is found. */
+  place: z.enum(['on the motor', 'in a box of its own', 'in the control box']),
 })
 
 const strap = z.strictObject({
@@ -60,13 +72,29 @@ const powered = {
 /** Which circuits, when they run, push water through the heater. */
 const movesWater = { movesWaterThroughHeater: z.array(id).default([]) }
 
+const motor = {
+  capacitors: z.array(capacitor).default([]),
+  startSwitch: z.enum(['centrifugal', 'relay', 'none']).optional(),
+  /** A thermal cut-out in the winding: it opens when hot and closes again by itself. */
+  thermalCutOut: z.boolean().optional(),
+  /** The circuit on which it has to start, where only one gives the torque. */
+  startsOn: id.optional(),
+}
+
 export const load = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('pump'), ...powered, ...movesWater }),
-  z.strictObject({ kind: z.literal('circulation-pump'), ...powered, ...movesWater }),
+  z.strictObject({ kind: z.literal('pump'), ...powered, ...movesWater, ...motor }),
+  z.strictObject({ kind: z.literal('circulation-pump'), ...powered, ...movesWater, ...motor }),
   z.strictObject({ kind: z.literal('heater'), ...powered }),
   z.strictObject({ kind: z.literal('ozonator'), ...powered }),
   z.strictObject({ kind: z.literal('blower'), ...powered }),
-  z.strictObject({ kind: z.literal('light'), ...powered }),
+  z.strictObject({
+    kind: z.literal('light'),
+    ...powered,
+    /** What it needs; either where its plate says so. */
+    current: z.enum(['ac', 'dc', 'either']).default('either'),
+  }),
+  z.strictObject({ kind: z.literal('audio'), ...powered }),
+  z.strictObject({ kind: z.literal('sanitiser'), ...powered }),
   z.strictObject({ kind: z.literal('keypad'), ...powered }),
   z.strictObject({
     kind: z.literal('probe'),

@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { board, FEED_FUNCTIONS, node } from '../board/board.ts'
+import { board, FEED_FUNCTIONS, LINES, node } from '../board/board.ts'
 import { conductorSize } from '../conductor.ts'
 import { COLOURS, id, known, label, quantity, SYSTEMS } from '../described.ts'
 
@@ -40,17 +40,34 @@ export const cable = z.strictObject({
   length: quantity('m'),
   /** A moulded end cannot be re-landed. */
   moulded: z.boolean().default(false),
-  conductors: z.array(cableConductor).min(2),
+  conductors: z.array(cableConductor).min(1),
 })
 export type Cable = z.output<typeof cable>
 
 export const supply = z.strictObject({
   system: z.enum(SYSTEMS),
   frequency: quantity('Hz'),
+  /** Of the first circuit. */
   breaker: known('A'),
   /** Of one line conductor, from the transformer to the first device. */
   sourceImpedance: quantity('Ω').optional(),
-  devices: z.array(z.strictObject({ id, device: id, label: label.optional() })).min(1),
+  /** Copper between there and the first device, where it is not in the impedance already. */
+  feeder: z.strictObject({ length: quantity('m'), size: conductorSize }).optional(),
+  /** A plug that goes in both ways round: line and neutral may be exchanged. */
+  turnable: z.boolean().default(false),
+  devices: z
+    .array(
+      z.strictObject({
+        id,
+        device: id,
+        label: label.optional(),
+        /** On the first device of a second circuit: which line of the source arrives at which node. */
+        fedBy: z.partialRecord(z.enum(LINES), z.enum(LINES)).optional(),
+        /** Of that circuit. */
+        breaker: known('A').optional(),
+      }),
+    )
+    .min(1),
   cables: z.array(cable).min(1),
 })
 export type Supply = z.output<typeof supply>

@@ -1,3 +1,7 @@
+import type { Complex } from '../../base/complex.ts'
+import type { Line } from '../board/board.ts'
+import type { System } from '../described.ts'
+
 /**
  * Every number of the electrical model that is in no file. Common practice, no source, unless one
  * is named. `docs/electrical-model.md` states the same list for people.
@@ -26,12 +30,40 @@ export const FIGURES = {
   touchOhms: 2000,
 } as const
 
-/** Volts of one leg to neutral, by system [V]. */
-export const LEG_VOLTS = {
+const HALF_ROOT_3 = Math.sqrt(3) / 2
+/** Two lives of a 230 V three-wire network, each to the star point. */
+const LIFE_VOLTS = 230 / Math.sqrt(3)
+
+const at = (volts: number, re: number, im: number): Complex => ({ re: volts * re, im: volts * im })
+
+/** What each line of a source stands at to its star point, e^{+jωt} [V]. */
+export const EMFS: Readonly<Record<System, Readonly<Partial<Record<Line, Complex>>>>> = {
+  'split-phase': { leg1: at(120, 1, 0), leg2: at(120, -1, 0) },
+  'single-leg': { leg1: at(120, 1, 0) },
+  'two-legs-of-wye': { leg1: at(120, 1, 0), leg2: at(120, -0.5, -HALF_ROOT_3) },
+  'single-phase-230': { leg1: at(230, 1, 0) },
+  'two-lives-230': { leg1: at(LIFE_VOLTS, 1, 0), leg2: at(LIFE_VOLTS, -0.5, -HALF_ROOT_3) },
+  'three-phase-230-400': {
+    leg1: at(230, 1, 0),
+    leg2: at(230, -0.5, -HALF_ROOT_3),
+    leg3: at(230, -0.5, HALF_ROOT_3),
+  },
+  'high-leg-delta': { leg1: at(120, 1, 0), leg2: at(240, 0, HALF_ROOT_3) },
+}
+
+/** Volts of leg 1 to the star point, by system [V]. */
+export const LEG_VOLTS: Readonly<Record<System, number>> = {
   'split-phase': 120,
   'single-leg': 120,
+  'two-legs-of-wye': 120,
   'single-phase-230': 230,
-} as const
+  'two-lives-230': LIFE_VOLTS,
+  'three-phase-230-400': 230,
+  'high-leg-delta': 120,
+}
+
+/** Systems that bring no neutral. */
+export const WITHOUT_NEUTRAL: readonly System[] = ['two-lives-230']
 
 /**
  * How far the supply may lie from nominal, as factors.

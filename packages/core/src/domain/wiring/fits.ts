@@ -10,9 +10,17 @@ import type { Offer } from './offers.ts'
 export const terminalFor = (place: Place, lead: Lead): string | undefined =>
   place.lands[lead.function] ?? (lead.function === 'hot' ? place.lands.high : undefined)
 
+/** Whether a light gets the kind of current that it needs; where either says nothing, yes. */
+export const suitsCurrent = (place: Place, load: Load): boolean =>
+  load.kind !== 'light' ||
+  load.current === 'either' ||
+  place.gives === undefined ||
+  place.gives === load.current
+
 /** Whether a place takes this kind of load and has a terminal for each of its working leads. */
 export const takes = (place: Place, load: Load): boolean =>
   place.takes.includes(load.kind) &&
+  suitsCurrent(place, load) &&
   load.leads.every(lead => lead.function === 'earth' || terminalFor(place, lead) !== undefined) &&
   (!load.leads.some(lead => lead.function === 'earth') || place.lands.earth !== undefined)
 

@@ -4,6 +4,7 @@ import { add, magnitude, ZERO } from '../../base/complex.ts'
 import { boundsOf } from '../../base/known.ts'
 import { scaleImpedances } from '../../engines/circuit/scale-impedances.ts'
 import type { Part } from '../board/board.ts'
+import { circuitAt, circuitsOf } from '../supply/circuits.ts'
 import { LIMITS } from './limits.ts'
 import type { Circumstance, Plant, PlantPart, Solved } from './plant.ts'
 import { solveState } from './plant.ts'
@@ -34,13 +35,16 @@ export interface Observation {
   readonly atPlate: Solved
   /** Fuses that blow, in order; `solved` has them open. */
   readonly blown: readonly Trip[]
+  /** Where a tub has two circuits: what opens one of them while the other stays; `solved` has it open. */
+  readonly opened: readonly Trip[]
 }
 
-/** The rating of a fuse or a pole [A]; the surveyed breaker where the pole names none. */
-export function ratedOf(plant: Plant, part: Part): number | undefined {
+/** The rating of a fuse or a pole [A]; the breaker of its circuit where the pole names none. */
+export function ratedOf({ job }: Plant, { part, board }: PlantPart): number | undefined {
   if (part.kind === 'fuse') return part.rated.si
   if (part.kind !== 'pole') return undefined
-  return part.rated?.si ?? boundsOf(plant.job.tub.supply.breaker)?.to
+  const breaker = circuitAt(job.tub.supply, board)?.breaker
+  return part.rated?.si ?? (breaker && boundsOf(breaker)?.to)
 }
 
 /** The sum that a ground-fault device watches [A]. */
@@ -56,9 +60,10 @@ export function isAwake(solved: Solved, board: string, part: GroundFault): boole
 }
 
 function overcurrents(plant: Plant, solved: Solved, kind: 'fuse' | 'pole'): readonly Trip[] {
-  return plant.parts.flatMap(({ part, element, name }) => {
+  return plant.parts.flatMap(each => {
+    const { part, element, name } = each
     if (part.kind !== kind) return []
-    const rated = ratedOf(plant, part)
+    const rated = ratedOf(plant, each)
     const amps = solved.amps(element)
     return rated !== undefined && atLeast(amps, LIMITS.certainTrip * rated)
       ? [{ part: name, kind: 'overcurrent' as const, amps, rated }]
@@ -84,6 +89,33 @@ function tripOf(plant: Plant, solved: Solved): Trip | undefined {
   return undefined
 }
 
+/** The board that a part named `board.part` is on. */
+export const boardOfPart = (name: string): string => name.slice(0, name.indexOf('.'))
+
+/** What opens when a device trips or is switched off. */
+export const opensWith = (plant: Plant, board: string): ReadonlySet<string> =>
+  new Set(
+    plant.parts
+      .filter(
+        each => each.board === board && (each.part.kind === 'pole' || each.part.kind === 'switch'),
+      )
+      .map(each => each.element),
+  )
+
+/** Elements open in an observed state: what blew, and what opened a circuit. */
+export const openIn = (plant: Plant, { blown, opened }: Observation): ReadonlySet<string> =>
+  new Set([
+    ...blown.map(each => `part:${each.part}`),
+    ...opened.flatMap(each => [...opensWith(plant, boardOfPart(each.part))]),
+  ])
+
+/** Whether a circuit of the supply is still there when these have tripped. */
+function leavesAnother({ job }: Plant, trips: readonly Trip[]): boolean {
+  const { supply } = job.tub
+  const open = new Set(trips.map(each => circuitAt(supply, boardOfPart(each.part))?.device))
+  return !open.has(undefined) && circuitsOf(supply).some(each => !open.has(each.device))
+}
+
 /** Solves a state once more, motors between 85 % and 100 % of their plate volts at plate amps. */
 function solveAtPlate(
   plant: Plant,
@@ -106,21 +138,28 @@ function solveAtPlate(
  *
  * The fuse at the greatest multiple of its rating blows first, opens its own branch and the rest is
  * solved again, until nothing more blows; then a
- * breaker or ground-fault device clears the state.
+ * breaker or ground-fault device clears the state; where the tub has two circuits, its own one first.
  */
 export function observe(plant: Plant, state: State, circumstance: Circumstance = {}): Observation {
   const open = new Set(circumstance.open)
   const blown: Trip[] = []
+  const opened: Trip[] = []
   for (;;) {
     const solved = solveState(plant, state, { ...circumstance, open })
     const fuses = overcurrents(plant, solved, 'fuse')
-    if (fuses.length === 0) {
-      const trip = tripOf(plant, solved)
-      const atPlate = trip ? solved : solveAtPlate(plant, state, { ...circumstance, open }, solved)
-      return { state, solved, atPlate, trip, blown }
+    if (fuses.length > 0) {
+      const first = fuses.reduce((a, b) => (b.amps / b.rated > a.amps / a.rated ? b : a))
+      blown.push(first)
+      open.add(`part:${first.part}`)
+      continue
     }
-    const first = fuses.reduce((a, b) => (b.amps / b.rated > a.amps / a.rated ? b : a))
-    blown.push(first)
-    open.add(`part:${first.part}`)
+    const trip = tripOf(plant, solved)
+    if (trip && leavesAnother(plant, [...opened, trip])) {
+      opened.push(trip)
+      for (const element of opensWith(plant, boardOfPart(trip.part))) open.add(element)
+      continue
+    }
+    const atPlate = trip ? solved : solveAtPlate(plant, state, { ...circumstance, open }, solved)
+    return { state, solved, atPlate, trip, blown, opened }
   }
 }

@@ -3,14 +3,17 @@ import type { ControlBox, Feed, Place } from '../box/control-box.ts'
 import type { Job, Tub } from '../job.ts'
 import { BOX, findTerminal, jobOf } from '../job.ts'
 import type { Landing } from '../landing/landing.ts'
+import type { SupplyCircuit } from '../supply/circuits.ts'
+import { isSecond, ownFunction } from '../supply/circuits.ts'
 import type { SupplyDevice } from '../supply/supply.ts'
+import type { Plant, Solved } from './plant.ts'
 import { plantOf, solveState } from './plant.ts'
 import { boardNode } from './wire.ts'
 
 /** What the empty box offers, solved: volts at every place, for one set of jumper positions. */
 export interface Offer {
   readonly jumpers: Readonly<Record<string, string>>
-  /** By place, then by lead function: volts to the common terminal with every command on [V]. */
+  /** By place, then by lead function: volts to the common terminal with its own command on [V]. */
   readonly volts: ReadonlyMap<string, ReadonlyMap<LeadFunction, number>>
 }
 
@@ -24,7 +27,10 @@ const AT: SupplyDevice['board']['terminals'][number]['at'] = [
   entered<'m'>(0, '0 mm'),
 ]
 
-/** A source without a protection, joined straight to the terminals of a feed. */
+/** Where a bare source arrives: one circuit, and a second one where the feed has two. */
+const ORIGINS = ['origin', 'second-origin'] as const
+
+/** A source without a protection, joined straight to the terminals of one circuit of a feed. */
 function origin(functions: readonly FeedFunction[]): SupplyDevice {
   return {
     schema: 'supply-device/1',
@@ -33,7 +39,7 @@ function origin(functions: readonly FeedFunction[]): SupplyDevice {
     board: {
       size: { width: entered<'m'>(0.1, '100 mm'), height: entered<'m'>(0.1, '100 mm') },
       earth: 'earth',
-      terminals: functions.map(each => ({
+      terminals: functions.map(ownFunction).map(each => ({
         id: each,
         node: each,
         class: each === 'earth' ? 'earth' : 'mains',
@@ -46,14 +52,35 @@ function origin(functions: readonly FeedFunction[]): SupplyDevice {
       parts: [],
       jumpers: [],
     },
-    fedAt: Object.fromEntries(functions.map(each => [each, each])),
+    fedAt: Object.fromEntries(functions.map(ownFunction).map(each => [each, each])),
     lands: {},
     tails: [],
   }
 }
 
-function emptyJob(box: ControlBox, feed: Feed): Job {
-  const functions = Object.keys(feed.lands) as FeedFunction[]
+/** Which lines of the source a second circuit brings; the same as the first where nobody says. */
+export type SecondLines = SupplyCircuit['lines']
+
+function emptyJob(box: ControlBox, feed: Feed, second: SecondLines): Job {
+  const all = Object.keys(feed.lands) as FeedFunction[]
+  const circuits = [all.filter(each => !isSecond(each)), all.filter(isSecond)].filter(
+    each => each.length > 0,
+  )
+  const cables = circuits.map((functions, index) => ({
+    id: `run-${index}`,
+    label: 'run',
+    from: ORIGINS[index] ?? '',
+    to: BOX,
+    length: entered<'m'>(1, '1 m'),
+    moulded: false,
+    conductors: functions.map(each => ({
+      id: each,
+      function: each,
+      size: { mm2: 13.3, text: '6 AWG' },
+      colour: 'black' as const,
+      from: ownFunction(each),
+    })),
+  }))
   const tub: Tub = {
     id: 'empty',
     region: box.regions[0] ?? 'US',
@@ -61,28 +88,20 @@ function emptyJob(box: ControlBox, feed: Feed): Job {
       system: feed.system,
       frequency: box.frequencies[0] ?? entered<'Hz'>(60, '60 Hz'),
       breaker: { kind: 'unknown', reason: 'does not exist' },
-      devices: [{ id: 'origin', device: 'origin' }],
-      cables: [
-        {
-          id: 'run',
-          label: 'run',
-          from: 'origin',
-          to: BOX,
-          length: entered<'m'>(1, '1 m'),
-          moulded: false,
-          conductors: functions.map(each => ({
-            id: each,
-            function: each,
-            size: { mm2: 13.3, text: '6 AWG' },
-            colour: 'black',
-            from: each,
-          })),
-        },
-      ],
+      turnable: false,
+      devices: circuits.map((_, index) => ({
+        id: ORIGINS[index] ?? '',
+        device: ORIGINS[index] ?? '',
+        ...(index > 0 ? { fedBy: second } : {}),
+      })),
+      cables,
     },
     loads: [],
   }
-  return jobOf(tub, { ...box, supplied: [] }, new Map([['origin', origin(functions)]]))
+  const devices = new Map(
+    circuits.map((functions, index) => [ORIGINS[index] ?? '', origin(functions)] as const),
+  )
+  return jobOf(tub, { ...box, supplied: [] }, devices)
 }
 
 /** Every choice of jumper positions that a feed leaves open, factory positions first. */
@@ -118,7 +137,10 @@ function landingOf(job: Job, feed: Feed, jumpers: Offer['jumpers']): Landing {
   }
 }
 
-function voltsAt(job: Job, place: Place, across: (a: string, b: string) => number) {
+/** Volts between two nodes of the box with one command on, or none. */
+type Across = (command: string | undefined, a: string, b: string) => number
+
+function voltsAt(job: Job, place: Place, across: Across) {
   const node = (id: string | undefined) => {
     const terminal = id === undefined ? undefined : findTerminal(job, `${BOX}.${id}`)
     return terminal && boardNode(BOX, terminal.node)
@@ -129,23 +151,39 @@ function voltsAt(job: Job, place: Place, across: (a: string, b: string) => numbe
     functions.flatMap(each => {
       const hot = node(place.lands[each])
       return hot !== undefined && common !== undefined && each !== 'earth' && each !== 'common'
-        ? [[each, across(hot, common)] as const]
+        ? [[each, across(place.commands[each], hot, common)] as const]
         : []
     }),
   )
 }
 
+/** Solves each command when it is first asked for. */
+function acrossOf(plant: Plant): Across {
+  const solved = new Map<string | undefined, Solved>()
+  return (command, a, b) => {
+    const commands = new Set(command === undefined ? [] : [command])
+    const at = solved.get(command) ?? solveState(plant, { kind: 'mode', commands })
+    solved.set(command, at)
+    return at.across(a, b)
+  }
+}
+
 /**
  * What a box offers on a feed, for every choice of its volt jumpers: the empty box is wired to a
- * bare source and solved with every command on.
+ * bare source and solved, output by output with its own command on.
+ *
+ * @param second - which lines of the source arrive by a second circuit
  */
-export function offersOf(box: ControlBox, feed: Feed): readonly Offer[] {
-  const job = emptyJob(box, feed)
-  const commands = new Set(box.commands.map(each => each.id))
+export function offersOf(
+  box: ControlBox,
+  feed: Feed,
+  second: SecondLines = { leg1: 'leg1', leg2: 'leg2', leg3: 'leg3' },
+): readonly Offer[] {
+  const job = emptyJob(box, feed, second)
   return jumperChoices(box, feed).flatMap(jumpers => {
     const plant = plantOf(job, landingOf(job, feed, jumpers))
     if (!plant.ok) return []
-    const { across } = solveState(plant.value, { kind: 'mode', commands })
+    const across = acrossOf(plant.value)
     const volts = new Map(box.places.map(place => [place.id, voltsAt(job, place, across)]))
     return [{ jumpers, volts }]
   })

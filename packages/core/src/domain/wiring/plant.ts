@@ -27,6 +27,7 @@ import {
   boardNode,
   circuitElement,
   elementOfEnd,
+  isClosedAtRest,
   jumperElement,
   leadNode,
   partElement,
@@ -49,8 +50,11 @@ export interface Plant {
   readonly limitContacts: readonly string[]
   /** Elements of the network; a part that nothing feeds has none. */
   readonly elements: ReadonlySet<string>
-  /** Contacts that each command closes. */
+  /** Contacts closed with nothing commanded, limit contacts aside. */
+  readonly restClosed: readonly string[]
+  /** Contacts that each command closes, and those at rest closed that it opens. */
   readonly closedBy: ReadonlyMap<string, readonly string[]>
+  readonly openedBy: ReadonlyMap<string, readonly string[]>
 }
 
 export interface PlantCircuit {
@@ -179,9 +183,10 @@ export function plantOf(
   const compiled = compileNetwork(wiring.network)
   if (!compiled.ok) return fail(compiled.failure)
   const parts = partsOf(job)
-  const contactOf = new Map(
-    job.box.commands.map(command => [command.id, command.closes.map(id => partElement(BOX, id))]),
-  )
+  const contactsOf = (which: 'closes' | 'opens') =>
+    new Map(
+      job.box.commands.map(command => [command.id, command[which].map(id => partElement(BOX, id))]),
+    )
   return ok({
     job,
     landing,
@@ -196,7 +201,13 @@ export function plantOf(
       .filter(each => each.part.kind === 'contact' && each.part.role === 'limit')
       .map(each => each.element),
     elements: new Set(wiring.network.elements.map(each => each.id)),
-    closedBy: contactOf,
+    restClosed: parts
+      .filter(
+        ({ part }) => part.kind === 'contact' && part.role !== 'limit' && isClosedAtRest(part),
+      )
+      .map(each => each.element),
+    closedBy: contactsOf('closes'),
+    openedBy: contactsOf('opens'),
   })
 }
 
@@ -227,10 +238,12 @@ export function closedIn(
   state: State,
   circumstance: Circumstance = {},
 ): ReadonlySet<string> {
-  const closed = new Set(plant.alwaysClosed)
+  const closed = new Set([...plant.alwaysClosed, ...plant.restClosed])
   if (circumstance.limitOpen !== true) for (const each of plant.limitContacts) closed.add(each)
   for (const command of state.commands)
     for (const each of plant.closedBy.get(command) ?? []) closed.add(each)
+  for (const command of state.commands)
+    for (const each of plant.openedBy.get(command) ?? []) closed.delete(each)
   if (circumstance.limitOpen === true) for (const each of plant.limitContacts) closed.delete(each)
   for (const each of circumstance.open ?? []) closed.delete(each)
   return closed

@@ -2,6 +2,7 @@ import { atMost } from '../../base/compare.ts'
 import type { Outcome } from '../../base/outcome.ts'
 import { fail, ok } from '../../base/outcome.ts'
 import type { FeedFunction } from '../board/board.ts'
+import { LINES } from '../board/board.ts'
 import type { ControlBox, Feed, Profile } from '../box/control-box.ts'
 import type { Job } from '../job.ts'
 import { BOX } from '../job.ts'
@@ -66,8 +67,19 @@ interface Masks {
   readonly exclusive: readonly number[]
   /** Follower and leader. */
   readonly follows: readonly (readonly [number, number])[]
-  /** Assumed amps by bit; absent where the box does not shed by sum. */
-  readonly amps: readonly number[] | undefined
+  /** Assumed amps by bit, once a line where they are summed so; none where the box does not shed. */
+  readonly sums: readonly (readonly number[])[]
+}
+
+/** What is summed: everything, or line by line what hangs on it. */
+function assumedSums(feed: Feed, ids: readonly string[]): readonly (readonly number[])[] {
+  const { assumes, assumesOn } = feed
+  if (!assumes) return []
+  const ampsOf = (id: string) => assumes[id]?.si ?? 0
+  if (!assumesOn) return [ids.map(ampsOf)]
+  return LINES.map(line =>
+    ids.map(id => (assumesOn[id] === undefined || assumesOn[id] === line ? ampsOf(id) : 0)),
+  )
 }
 
 function masksOf(box: ControlBox, profile: Profile, feed: Feed | undefined): Masks {
@@ -84,7 +96,7 @@ function masksOf(box: ControlBox, profile: Profile, feed: Feed | undefined): Mas
     heatYieldsTo: bits(feed?.heatYieldsTo ?? []),
     exclusive: box.exclusive.map(bits),
     follows: Object.entries(profile.follows).map(([a, b]) => [bit(a), bit(b)] as const),
-    amps: feed?.assumes && ids.map(id => feed.assumes?.[id]?.si ?? 0),
+    sums: feed ? assumedSums(feed, ids) : [],
   }
 }
 
@@ -97,10 +109,11 @@ function isReachable(on: number, masks: Masks, limit: number): boolean {
     if (((on & follower) !== 0) !== ((on & leader) !== 0)) return false
   const heats = (on & masks.heat) !== 0
   if (heats && ((on & masks.heatsWith) === 0 || (on & masks.heatYieldsTo) !== 0)) return false
-  if (!masks.amps) return true
-  return atMost(
-    masks.amps.reduce((sum, amps, index) => (on & (1 << index) ? sum + amps : sum), 0),
-    limit,
+  return masks.sums.every(all =>
+    atMost(
+      all.reduce((sum, amps, index) => (on & (1 << index) ? sum + amps : sum), 0),
+      limit,
+    ),
   )
 }
 

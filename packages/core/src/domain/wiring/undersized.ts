@@ -1,9 +1,11 @@
 import { atMost } from '../../base/compare.ts'
 import { boundsOf } from '../../base/known.ts'
+import { isEarth } from '../board/board.ts'
 import { conductorAmps } from '../codebook/conductor-amps.ts'
 import { isGauge, leastEarth } from '../codebook/earth-size.ts'
 import type { ConductorSize } from '../conductor.ts'
 import type { Tub } from '../job.ts'
+import { circuitAt } from '../supply/circuits.ts'
 import type { Cable } from '../supply/supply.ts'
 
 /** A conductor of the supply that is too small for its breaker, or cannot be shown large enough. */
@@ -21,7 +23,7 @@ export interface Undersized {
 /** Of the legs alone: an earth need not be larger than they are. */
 const smallestLeg = ({ conductors }: Cable): ConductorSize | undefined =>
   conductors
-    .filter(each => each.function === 'leg1' || each.function === 'leg2')
+    .filter(each => /leg\d$/u.test(each.function))
     .map(each => each.size)
     .reduce<ConductorSize | undefined>((a, b) => (a && a.mm2 <= b.mm2 ? a : b), undefined)
 
@@ -42,17 +44,17 @@ function whyLine(size: ConductorSize, breaker: number): Undersized['why'] | unde
   return most === undefined || atMost(breaker, most) ? undefined : { kind: 'behind-breaker', most }
 }
 
-/** Conductors too small for the surveyed breaker, at the upper end of what it may be. */
+/** Conductors too small for the breaker of their circuit, at the upper end of what it may be. */
 export function undersized({ supply }: Tub): readonly Undersized[] {
-  const breaker = boundsOf(supply.breaker)?.to
-  if (breaker === undefined) return []
-  return supply.cables.flatMap(cable =>
-    cable.conductors.flatMap(conductor => {
-      const why =
-        conductor.function === 'earth'
-          ? whyEarth(cable, conductor.size, breaker)
-          : whyLine(conductor.size, breaker)
+  return supply.cables.flatMap(cable => {
+    const circuit = circuitAt(supply, cable.from)
+    const breaker = circuit && boundsOf(circuit.breaker)?.to
+    if (breaker === undefined) return []
+    return cable.conductors.flatMap(conductor => {
+      const why = isEarth(conductor.function)
+        ? whyEarth(cable, conductor.size, breaker)
+        : whyLine(conductor.size, breaker)
       return why ? [{ cable, conductor, breaker, why }] : []
-    }),
-  )
+    })
+  })
 }

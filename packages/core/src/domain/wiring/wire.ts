@@ -3,13 +3,17 @@ import { complex } from '../../base/complex.ts'
 import type { Element, Network, NodeId, Pair } from '../../engines/circuit/network.ts'
 import { pairsOf } from '../../engines/circuit/network.ts'
 import type { Board, Jumper, Part } from '../board/board.ts'
+import { LINES } from '../board/board.ts'
 import { conductorResistance } from '../conductor.ts'
-import type { End, Job } from '../job.ts'
+import type { End, Job, Tub } from '../job.ts'
 import { BOX, boardOf, findTerminal } from '../job.ts'
 import type { Landing } from '../landing/landing.ts'
 import { CURVES, isPowered } from '../load/load.ts'
+import type { SupplyCircuit } from '../supply/circuits.ts'
+import { circuitsOf } from '../supply/circuits.ts'
+import type { Supply } from '../supply/supply.ts'
 import { drawOf, impedanceOf } from './draw.ts'
-import { FIGURES, LEG_VOLTS } from './figures.ts'
+import { EMFS, FIGURES, LEG_VOLTS, WITHOUT_NEUTRAL } from './figures.ts'
 import { reachedFrom } from './reach.ts'
 
 /** The node of the source's star point: every potential is counted from it. */
@@ -18,6 +22,8 @@ export const REFERENCE = 'earth'
 export interface WireOptions {
   /** Where uncertain draws lie; at their greatest where this is left out. */
   readonly shares?: Shares
+  /** The plug turned round: line where neutral was. */
+  readonly turned?: boolean
   /** Loose ends that a person touches through 2 kΩ. */
   readonly touch?: readonly string[]
 }
@@ -62,48 +68,105 @@ const impedance = (id: string, between: Pair, ohms: Complex): Element => ({
 })
 const resistance = (id: string, a: NodeId, b: NodeId, ohms: number): Element =>
   impedance(id, [a, b], complex(ohms))
-const contact = (id: string, between: Pair, closed: boolean): Element => ({
-  kind: 'contact',
-  id,
-  between,
-  closedOhms: FIGURES.closedOhms,
-  openOhms: FIGURES.openOhms,
-  closed,
-})
+const contact = (
+  id: string,
+  between: Pair,
+  closed: boolean,
+  openOhms: number = FIGURES.openOhms,
+): Element => ({ kind: 'contact', id, between, closedOhms: FIGURES.closedOhms, openOhms, closed })
 
-function sourceElements(job: Job): readonly Element[] {
+/** Impedance of one line from the star point to the first device: surveyed or usual, and the feeder. */
+function sourceOhms({ sourceImpedance, feeder }: Supply): Complex {
+  const own = sourceImpedance?.si ?? FIGURES.sourceOhms
+  return complex(own + (feeder ? conductorResistance(feeder.size, feeder.length.si) : 0))
+}
+
+/** The first circuit's elements have the plain names. */
+const sourceName = (index: number, device: string, at: string): string =>
+  index === 0 ? `source:${at}` : `source:${device}.${at}`
+
+/** Names of the elements that earth each circuit at its source. */
+export const sourceEarths = ({ supply }: Tub): readonly string[] =>
+  circuitsOf(supply).map(({ device }, index) => sourceName(index, device, 'earth'))
+
+function circuitSources(
+  job: Job,
+  { device, lines }: SupplyCircuit,
+  index: number,
+  turned: boolean,
+): readonly Element[] {
   const { supply } = job.tub
-  const first = supply.devices[0]
-  const device = first && job.devices.get(first.id)
-  if (!first || !device) return []
-  const ohms = complex(supply.sourceImpedance?.si ?? FIGURES.sourceOhms)
-  const leg = LEG_VOLTS[supply.system]
-  const at = (name: string | undefined) => (name === undefined ? [] : [boardNode(first.id, name)])
-  const source =
-    (id: string, emf: number) =>
-    (node: NodeId): Element => ({
-      kind: 'source',
-      id,
-      between: [node, REFERENCE],
-      volts: complex(emf),
-      ohms,
-    })
+  const fedAt = job.devices.get(device)?.fedAt ?? {}
+  const ohms = sourceOhms(supply)
+  const emfs = EMFS[supply.system]
+  const name = (at: string) => sourceName(index, device, at)
+  const legs = LINES.flatMap((at): readonly Element[] => {
+    const node = fedAt[turned && at === 'leg1' ? 'neutral' : at]
+    const line = lines[at]
+    const volts = line && emfs[line]
+    return node === undefined || volts === undefined
+      ? []
+      : [
+          {
+            kind: 'source',
+            id: name(at),
+            between: [boardNode(device, node), REFERENCE],
+            volts,
+            ohms,
+          },
+        ]
+  })
+  const neutral = WITHOUT_NEUTRAL.includes(supply.system)
+    ? undefined
+    : fedAt[turned ? 'leg1' : 'neutral']
+  const tied = [
+    ['neutral', neutral],
+    ['earth', fedAt.earth],
+  ] as const
   return [
-    ...at(device.fedAt.leg1).map(source('source:leg1', leg)),
-    ...(supply.system === 'split-phase'
-      ? at(device.fedAt.leg2).map(source('source:leg2', -leg))
-      : []),
-    ...at(device.fedAt.neutral).map(node => impedance('source:neutral', [REFERENCE, node], ohms)),
-    ...at(device.fedAt.earth).map(node => impedance('source:earth', [REFERENCE, node], ohms)),
+    ...legs,
+    ...tied.flatMap(([at, node]) =>
+      node === undefined ? [] : [impedance(name(at), [REFERENCE, boardNode(device, node)], ohms)],
+    ),
   ]
 }
+
+const sourceElements = (job: Job, turned: boolean): readonly Element[] =>
+  circuitsOf(job.tub.supply).flatMap((each, index) => circuitSources(job, each, index, turned))
 
 /** The name of a part or jumper in the network. */
 export const partElement = (board: string, part: string): string => `part:${board}.${part}`
 export const jumperElement = (board: string, jumper: string, index: number): string =>
   `jumper:${board}.${jumper}.${index}`
 
-function partElements(board: string, part: Part): readonly Element[] {
+/** Primary volts of a transformer at the tap that its jumper picks [V]. */
+export const primaryVolts = (
+  part: Extract<Part, { kind: 'transformer' }>,
+  jumpers: Landing['jumpers'],
+  board: Board,
+): number => {
+  const { taps, volts } = part
+  const jumper = taps && board.jumpers.find(each => each.id === taps.jumper)
+  const at = jumper && (jumpers[jumper.id] ?? jumper.factory)
+  return (at === undefined ? undefined : taps?.volts[at]?.si) ?? volts.primary.si
+}
+
+/** Whether a contact is closed with nothing commanded: a limit contact, or the resting side of a changeover. */
+export const isClosedAtRest = ({ role, rest }: Extract<Part, { kind: 'contact' }>): boolean =>
+  role === 'limit' || rest === 'closed'
+
+/** What a part's elements hang on besides the part itself. */
+interface Surroundings {
+  readonly name: string
+  readonly board: Board
+  readonly jumpers: Landing['jumpers']
+  readonly legVolts: number
+}
+
+function partElements(
+  part: Part,
+  { name: board, legVolts, ...own }: Surroundings,
+): readonly Element[] {
   const on = ([a, b]: readonly [string, string]): Pair => [boardNode(board, a), boardNode(board, b)]
   const id = partElement(board, part.id)
   switch (part.kind) {
@@ -112,7 +175,14 @@ function partElements(board: string, part: Part): readonly Element[] {
     case 'switch':
       return [contact(id, on(part.across), true)]
     case 'contact':
-      return [contact(id, on(part.across), part.role === 'limit')]
+      return [
+        contact(
+          id,
+          on(part.across),
+          isClosedAtRest(part),
+          part.leakage ? legVolts / part.leakage.si : FIGURES.openOhms,
+        ),
+      ]
     case 'electronics':
       return [impedance(id, on(part.across), complex(part.volts.si ** 2 / part.power.si))]
     case 'ground-fault':
@@ -120,18 +190,19 @@ function partElements(board: string, part: Part): readonly Element[] {
         ? [impedance(id, on(part.poweredFrom), complex(FIGURES.groundFaultElectronicsOhms))]
         : []
     case 'transformer': {
-      const { primary, secondary } = part.volts
+      const { secondary } = part.volts
+      const primary = primaryVolts(part, own.jumpers, own.board)
       return [
         {
           kind: 'transformer',
           id,
           primary: on(part.primary),
           secondary: on(part.secondary),
-          ratio: primary.si / secondary.si,
+          ratio: primary / secondary.si,
           seriesOhms: complex((FIGURES.transformerSeries * secondary.si ** 2) / part.rated.si),
           magnetisingOhms: complex(
             0,
-            primary.si ** 2 / (FIGURES.transformerMagnetising * part.rated.si),
+            primary ** 2 / (FIGURES.transformerMagnetising * part.rated.si),
           ),
         },
       ]
@@ -156,13 +227,16 @@ const nodesOfPart = (part: Part): readonly string[] => {
     case 'ground-fault':
       return part.poweredFrom ?? []
     case 'transformer':
-      return part.primary
+      return part.isolating ? part.primary : [...part.primary, ...part.secondary]
     default:
       return part.across
   }
 }
 
-/** Nodes of low voltage: secondaries, and what parts join to them. */
+const isIsolating = (part: Part): part is Extract<Part, { kind: 'transformer' }> =>
+  part.kind === 'transformer' && part.isolating
+
+/** Nodes of low voltage: isolated secondaries, and what parts join to them. */
 function lowVoltageNodes(board: Board): ReadonlySet<string> {
   const low = new Set<string>(
     board.terminals
@@ -170,7 +244,7 @@ function lowVoltageNodes(board: Board): ReadonlySet<string> {
       .map(each => each.node),
   )
   for (const part of board.parts)
-    if (part.kind === 'transformer') for (const node of part.secondary) low.add(node)
+    if (isIsolating(part)) for (const node of part.secondary) low.add(node)
   for (let grew = true; grew; ) {
     grew = false
     for (const part of board.parts) {
@@ -195,9 +269,7 @@ function boardInsulation(name: string, board: Board): readonly Element[] {
   const earth = boardNode(name, board.earth)
   const each = (node: string, ohms: number) =>
     resistance(`insulation:${name}.${node}`, boardNode(name, node), earth, ohms)
-  const secondaries = board.parts.flatMap(part =>
-    part.kind === 'transformer' ? [part.secondary[1]] : [],
-  )
+  const secondaries = board.parts.flatMap(part => (isIsolating(part) ? [part.secondary[1]] : []))
   return [
     ...[...mains].map(node => each(node, FIGURES.boardInsulationOhms)),
     ...[...new Set(secondaries)].map(node => each(node, FIGURES.lowVoltageInsulationOhms)),
@@ -207,8 +279,10 @@ function boardInsulation(name: string, board: Board): readonly Element[] {
 function boardElements(job: Job, name: string, landing: Landing): readonly Element[] {
   const board = boardOf(job, name)
   if (!board) return []
+  const legVolts = LEG_VOLTS[job.tub.supply.system]
+  const around: Surroundings = { name, board, jumpers: landing.jumpers, legVolts }
   return [
-    ...board.parts.flatMap(part => partElements(name, part)),
+    ...board.parts.flatMap(part => partElements(part, around)),
     ...board.jumpers.flatMap(jumper =>
       jumperElements(name, jumper, landing.jumpers[jumper.id] ?? jumper.factory),
     ),
@@ -300,7 +374,7 @@ export function wire(job: Job, landing: Landing, options: WireOptions = {}): Wir
     resistance(`touch:${id}`, `off/${id}`, REFERENCE, FIGURES.touchOhms),
   )
   const elements = [
-    ...sourceElements(job),
+    ...sourceElements(job, options.turned === true),
     ...[...job.devices.keys(), BOX].flatMap(name => boardElements(job, name, landing)),
     ...conductorElements(job, landing),
     ...loadElements(job, landing, options.shares ?? GREATEST),

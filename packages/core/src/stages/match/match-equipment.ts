@@ -1,6 +1,7 @@
 import { boundsOf } from '../../base/known.ts'
 import type { ControlBox } from '../../domain/box/control-box.ts'
 import { isPowered } from '../../domain/load/load.ts'
+import { secondLines } from '../../domain/supply/circuits.ts'
 import { offersOf } from '../../domain/wiring/offers.ts'
 import { fitsPlug } from '../../domain/wiring/plugs.ts'
 import type { Survey } from '../survey/artifact.ts'
@@ -8,8 +9,8 @@ import type { BoxMatch, MatchSet, OpenQuestion, Requirement, Shortfall } from '.
 import type { Candidate, Demand } from './requirements.ts'
 import { demandsOf, placesFor } from './requirements.ts'
 
-const candidatesOf = (box: ControlBox): readonly Candidate[] =>
-  box.feeds.map(feed => ({ box, feed, offers: offersOf(box, feed) }))
+const candidatesOf = ({ supply }: Survey, box: ControlBox): readonly Candidate[] =>
+  box.feeds.map(feed => ({ box, feed, offers: offersOf(box, feed, secondLines(supply)) }))
 
 function shortfallsOf(demands: readonly Demand[], candidate: Candidate): readonly Shortfall[] {
   return demands.flatMap(demand => {
@@ -50,7 +51,7 @@ function adaptersOf(survey: Survey, candidate: Candidate): readonly string[] {
 
 /** Of the feeds of a box, the one that lacks least speaks for it. */
 function matchBox(survey: Survey, demands: readonly Demand[], box: ControlBox): BoxMatch {
-  const judged = candidatesOf(box)
+  const judged = candidatesOf(survey, box)
     .map(candidate => ({ candidate, shortfalls: shortfallsOf(demands, candidate) }))
     .sort((a, b) => a.shortfalls.length - b.shortfalls.length)
   const best = judged[0]
@@ -104,6 +105,11 @@ export function matchEquipment(survey: Survey, boxes: readonly ControlBox[]): Ma
   const demands = demandsOf(survey)
   const matches = boxes.map(box => matchBox(survey, demands, box))
   const none = !matches.some(each => each.verdict === 'may-serve')
-  const conflict = none ? irreducible(demands, boxes.flatMap(candidatesOf)).map(told) : []
+  const conflict = none
+    ? irreducible(
+        demands,
+        boxes.flatMap(each => candidatesOf(survey, each)),
+      ).map(told)
+    : []
   return { survey: survey.id, boxes: matches, conflict }
 }

@@ -93,6 +93,20 @@ function supplyDemands(survey: Survey): readonly Demand[] {
   ]
 }
 
+/** What no box can mend: one leg of this delta stands near 208 V to neutral. */
+const highLegDemand = ({ supply }: Survey): readonly Demand[] =>
+  supply.system === 'high-leg-delta'
+    ? [
+        {
+          id: 'high-leg',
+          message: 'brings-high-leg',
+          subjects: ['supply'],
+          params: {},
+          lacks: () => ({ message: 'high-leg', params: {} }),
+        },
+      ]
+    : []
+
 /** What no box can mend: a run too small for its breaker. */
 const runDemands = (survey: Survey): readonly Demand[] =>
   undersized(survey)
@@ -348,6 +362,7 @@ function waterDemand(survey: Survey): Demand {
 /** Everything this tub asks of a box. */
 export const demandsOf = (survey: Survey): readonly Demand[] => [
   ...supplyDemands(survey),
+  ...highLegDemand(survey),
   ...runDemands(survey),
   ...terminalDemands(survey),
   ...breakerDemands(survey),

@@ -7,6 +7,7 @@ import { BOX } from '../../domain/job.ts'
 import type { Landing } from '../../domain/landing/landing.ts'
 import type { Load } from '../../domain/load/load.ts'
 import { isPowered } from '../../domain/load/load.ts'
+import { ownFunction } from '../../domain/supply/circuits.ts'
 import { BANDS } from '../../domain/wiring/figures.ts'
 import { givesVolts, plates, suitsSensor, takes, terminalFor } from '../../domain/wiring/fits.ts'
 import { LIMITS } from '../../domain/wiring/limits.ts'
@@ -86,7 +87,7 @@ function upstreamEnd(job: Job, end: End): string {
   const isOutgoing = job.tub.supply.cables.some(
     cable => cable.id === end.owner && cable.from === end.board,
   )
-  const belongs = isOutgoing ? lands?.[end.function as FeedFunction] : undefined
+  const belongs = isOutgoing ? lands?.[ownFunction(end.function as FeedFunction)] : undefined
   return belongs === undefined ? (end.found ?? 'insulated') : `${end.board}.${belongs}`
 }
 

@@ -6,6 +6,7 @@ import type { Job } from '../../domain/job.ts'
 import { BOX } from '../../domain/job.ts'
 import type { Landing } from '../../domain/landing/landing.ts'
 import { isPowered } from '../../domain/load/load.ts'
+import { secondLines } from '../../domain/supply/circuits.ts'
 import { offersOf } from '../../domain/wiring/offers.ts'
 import { arriving, feedOf } from '../../domain/wiring/states.ts'
 import type {
@@ -42,7 +43,7 @@ function* candidatesOf(
   feed: Feed,
   limit: Landing['settings']['currentLimit'],
 ): Generator<Candidate> {
-  const offers = offersOf(job.box, feed)
+  const offers = offersOf(job.box, feed, secondLines(job.tub.supply))
   const seated = seatings(job)
     .map(seating => ({ seating, adapters: adaptersOf(job, seating) }))
     .sort((a, b) => a.adapters.length - b.adapters.length)

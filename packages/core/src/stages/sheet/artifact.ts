@@ -6,7 +6,16 @@ import type { OpenQuestion } from '../match/artifact.ts'
 import type { SheetText } from './messages.ts'
 
 /** What a wire does: its line in the drawing follows from it, so that colour never speaks alone. */
-export type WireRole = 'leg1' | 'leg2' | 'neutral' | 'earth' | 'hot' | 'low' | 'return' | 'signal'
+export type WireRole =
+  | 'leg1'
+  | 'leg2'
+  | 'leg3'
+  | 'neutral'
+  | 'earth'
+  | 'hot'
+  | 'low'
+  | 'return'
+  | 'signal'
 
 /** One end of a wire that somebody lands. */
 export interface WireEnd {
@@ -163,7 +172,8 @@ export interface MeterRow {
 export interface TogetherRow {
   readonly commands: readonly string[]
   readonly heats: boolean
-  readonly legAmps: readonly [number, number]
+  /** What is taken from each line, in the order of the sheet's `lines`. */
+  readonly lineAmps: readonly number[]
 }
 
 /** A reading to be written down, beside what it should be. */
@@ -229,6 +239,8 @@ export interface JobSheet {
   readonly settings: readonly SheetSetting[]
   readonly afterReset: SheetText | undefined
   readonly meter: readonly MeterRow[]
+  /** The lines of the supply, by name. */
+  readonly lines: readonly SheetText[]
   readonly together: readonly TogetherRow[]
   readonly heat: readonly SheetText[]
   readonly liveWhenOff: readonly string[]

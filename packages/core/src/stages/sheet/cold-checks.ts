@@ -120,8 +120,14 @@ const SUPPLY_PAIRS = [
   ['neutral', 'earth'],
   ['leg1', 'earth'],
   ['leg2', 'earth'],
+  ['leg3', 'earth'],
   ['leg1', 'leg2'],
+  ['leg2', 'leg3'],
   ['leg1', 'neutral'],
+  ['second-neutral', 'second-earth'],
+  ['second-leg1', 'second-earth'],
+  ['second-leg2', 'second-earth'],
+  ['second-leg1', 'second-leg2'],
 ] as const
 
 /** The element's ohms by its plate: V²/P, with the tolerance of elements. */

@@ -94,6 +94,7 @@ export function layOutSheet({ survey, job, proven, verdict }: SheetInput): JobSh
         ? undefined
         : text('setting.after-reset', { text: job.box.afterReset }),
     meter: meterRows(job, plan, verification, bounds),
+    lines: verification.lines.map(each => lineText(job, each)),
     together: togetherRows(job.box, verification),
     heat: heatTexts(job, plan, verification),
     liveWhenOff: verification.liveWhenOff.map(labelOf),
@@ -102,6 +103,10 @@ export function layOutSheet({ survey, job, proven, verdict }: SheetInput): JobSh
     steps: stepsOf(site),
   }
 }
+
+/** A line by the function of the conductor that brings it. */
+const lineText = (job: Job, { circuit, line }: Verification['lines'][number]): SheetText =>
+  functionText(job, circuit === 0 || line === 'leg3' ? line : `second-${line}`)
 
 const stepsOf = (site: Site): readonly SheetStep[] =>
   [
@@ -134,7 +139,7 @@ function breakerText(breaker: Known<Entered<'A'>>): SheetText {
 function headLines(
   job: Job,
   plan: WiringPlan,
-  { holds, proof, smallestMargin, worstLegAmps, assumptions }: Verification,
+  { holds, proof, smallestMargin, worstLineAmps, assumptions }: Verification,
   open: readonly OpenPoint[],
 ): readonly SheetText[] {
   const { supply } = job.tub
@@ -154,7 +159,7 @@ function headLines(
       : text('head.not-proven'),
     text(assumptions.length > 0 ? 'head.margin-greatest' : 'head.margin', {
       margin: smallestMargin,
-      amps: worstLegAmps,
+      amps: worstLineAmps,
     }),
   ]
 }

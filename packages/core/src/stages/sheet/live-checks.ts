@@ -1,10 +1,14 @@
+import type { Complex } from '../../base/complex.ts'
+import { magnitude, subtract } from '../../base/complex.ts'
 import type { FeedFunction, LeadFunction } from '../../domain/board/board.ts'
+import { FEED_FUNCTIONS, LINES } from '../../domain/board/board.ts'
 import type { Feed, Place } from '../../domain/box/control-box.ts'
 import type { Job } from '../../domain/job.ts'
 import { findTerminal } from '../../domain/job.ts'
 import type { Load, PoweredLoad } from '../../domain/load/load.ts'
 import { isPowered } from '../../domain/load/load.ts'
-import { BANDS, LEG_VOLTS } from '../../domain/wiring/figures.ts'
+import { circuitsOf, isSecond, ownFunction, secondLines } from '../../domain/supply/circuits.ts'
+import { BANDS, EMFS } from '../../domain/wiring/figures.ts'
 import { feedLead } from '../../domain/wiring/fits.ts'
 import type { Offer } from '../../domain/wiring/offers.ts'
 import { offersOf } from '../../domain/wiring/offers.ts'
@@ -18,20 +22,23 @@ import { functionText } from './wires.ts'
 /** Most volts from neutral to earth under load [V]; common practice, no source. */
 const NEUTRAL_VOLTS = 2
 
-const ORDER: readonly FeedFunction[] = ['leg1', 'leg2', 'neutral', 'earth']
-
 /** Every pair of what reaches the tub, in the order in which it is measured. */
 export function supplyPairs(job: Job): readonly (readonly [FeedFunction, FeedFunction])[] {
-  const here = ORDER.filter(each => arriving(job).has(each))
+  const here = FEED_FUNCTIONS.filter(each => arriving(job).has(each))
   return here.flatMap((a, at) => here.slice(at + 1).map(b => [a, b] as const))
 }
 
-/** Legs stand apart by twice the leg; everything else is at earth. */
-function nominalVolts(job: Job, [a, b]: readonly [FeedFunction, FeedFunction]): number {
-  const leg = LEG_VOLTS[job.tub.supply.system]
-  const potential = { leg1: leg, leg2: -leg, neutral: 0, earth: 0 }
-  return Math.abs(potential[a] - potential[b])
+const AT_EARTH: Complex = { re: 0, im: 0 }
+
+/** What arrives by a conductor, to the star point [V]. */
+function arrives({ tub: { supply } }: Job, name: FeedFunction): Complex {
+  const own = LINES.find(each => each === ownFunction(name))
+  const line = own && circuitsOf(supply)[isSecond(name) ? 1 : 0]?.lines[own]
+  return (line && EMFS[supply.system][line]) ?? AT_EARTH
 }
+
+const nominalVolts = (job: Job, [a, b]: readonly [FeedFunction, FeedFunction]): number =>
+  magnitude(subtract(arrives(job, a), arrives(job, b)))
 
 export const bandText = (job: Job, volts: number) => {
   const band = BANDS[job.tub.region]
@@ -112,7 +119,9 @@ const outputsOf = (
   feed: Feed,
   wanted: (load: Load) => boolean,
 ): readonly Reading[] => {
-  const offer = offersOf(job.box, feed).find(each => isOffer(each, plan))
+  const offer = offersOf(job.box, feed, secondLines(job.tub.supply)).find(each =>
+    isOffer(each, plan),
+  )
   if (!offer) return []
   return job.loads
     .filter(isPowered)

@@ -153,7 +153,7 @@ function ampsReading({ job, bounds }: Site, each: Expected): Reading {
 function worstMode({ verification }: Site): RunningMode | undefined {
   return verification.modes.reduce<RunningMode | undefined>(
     (worst, each) =>
-      worst && Math.max(...worst.legAmps) >= Math.max(...each.legAmps) ? worst : each,
+      worst && Math.max(...worst.lineAmps) >= Math.max(...each.lineAmps) ? worst : each,
     undefined,
   )
 }

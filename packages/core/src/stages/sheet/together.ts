@@ -16,10 +16,10 @@ export function togetherRows(box: ControlBox, { modes }: Verification): readonly
   return modes
     .filter(mode => mode.commands.length > 0)
     .filter(mode => !modes.some(other => isWithin(mode.commands, other.commands)))
-    .map(({ commands, heats, legAmps }) => ({
+    .map(({ commands, heats, lineAmps }) => ({
       commands: byBox(commands).map(id => commandLabel(box, id)),
       heats,
-      legAmps,
+      lineAmps,
     }))
     .sort((a, b) => Number(b.heats) - Number(a.heats) || b.commands.length - a.commands.length)
 }

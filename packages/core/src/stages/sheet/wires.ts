@@ -12,13 +12,19 @@ import { text } from './messages.ts'
 const ROLES: Readonly<Record<LeadFunction | FeedFunction, WireRole>> = {
   leg1: 'leg1',
   leg2: 'leg2',
+  leg3: 'leg3',
   neutral: 'neutral',
   earth: 'earth',
+  'second-leg1': 'leg1',
+  'second-leg2': 'leg2',
+  'second-neutral': 'neutral',
+  'second-earth': 'earth',
   hot: 'hot',
   high: 'hot',
   low: 'low',
   common: 'return',
   signal: 'signal',
+  data: 'signal',
 }
 
 /** What a conductor is called: the one line of a 230 V supply is no leg. */

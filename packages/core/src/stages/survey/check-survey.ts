@@ -1,10 +1,14 @@
 import type { Diagnostic } from '../../base/diagnostic.ts'
+import type { FeedFunction } from '../../domain/board/board.ts'
+import { FEED_FUNCTIONS, LINES } from '../../domain/board/board.ts'
 import type { Catalogue } from '../../domain/job.ts'
 import { BOX } from '../../domain/job.ts'
 import { checkLoads } from '../../domain/load/check-load.ts'
 import { idsOf, named, unique } from '../../domain/names.ts'
 import { PLAUSIBLE, unusualKnown, unusualQuantity } from '../../domain/plausible.ts'
+import { ownFunction } from '../../domain/supply/circuits.ts'
 import type { SupplyDevice } from '../../domain/supply/supply.ts'
+import { EMFS, WITHOUT_NEUTRAL } from '../../domain/wiring/figures.ts'
 import type { Survey } from './artifact.ts'
 
 function checkCables(
@@ -31,14 +35,58 @@ function checkCables(
   })
 }
 
-const FUNCTIONS_OF = {
-  'split-phase': ['leg1', 'leg2', 'neutral', 'earth'],
-  'single-leg': ['leg1', 'neutral', 'earth'],
-  'single-phase-230': ['leg1', 'neutral', 'earth'],
-} as const satisfies Record<Survey['supply']['system'], readonly string[]>
+/** What a cable may bring, by the lines of its source; each again by a second circuit. */
+function functionsOf(system: Survey['supply']['system']): readonly FeedFunction[] {
+  const lines: FeedFunction[] = LINES.filter(each => EMFS[system][each])
+  const own: FeedFunction[] = [
+    ...lines,
+    ...(WITHOUT_NEUTRAL.includes(system) ? [] : (['neutral'] as const)),
+    'earth',
+  ]
+  return FEED_FUNCTIONS.filter(each => own.includes(ownFunction(each)))
+}
+
+/** A circuit of its own for a device that is not the first, and a plug that can be turned. */
+function checkCircuits({ supply }: Survey): readonly Diagnostic[] {
+  const devices = supply.devices.flatMap((each, index): readonly Diagnostic[] => {
+    const at = ['supply', 'devices', index]
+    if (index === 0 && each.breaker)
+      return [
+        {
+          code: 'contradiction',
+          path: [...at, 'breaker'],
+          is: 'a breaker of its own for the first circuit',
+          may: 'supply.breaker, which is that of the first circuit',
+        },
+      ]
+    if (index > 0 && each.breaker && !each.fedBy)
+      return [
+        {
+          code: 'missing-key',
+          path: [...at, 'fedBy'],
+          is: 'a breaker of its own and no word of what feeds it',
+          may: 'fedBy, such as { leg1: leg2 }: which line of the source arrives at which of its nodes',
+        },
+      ]
+    return []
+  })
+  const canTurn = supply.system === 'single-leg' || supply.system === 'single-phase-230'
+  const turned: Diagnostic[] =
+    supply.turnable && !canTurn
+      ? [
+          {
+            code: 'contradiction',
+            path: ['supply', 'turnable'],
+            is: `a turnable plug in a ${supply.system} supply`,
+            may: 'false; or one line and neutral: single-leg, single-phase-230',
+          },
+        ]
+      : []
+  return [...devices, ...turned]
+}
 
 function checkSystem({ supply }: Survey): readonly Diagnostic[] {
-  const may: readonly string[] = FUNCTIONS_OF[supply.system]
+  const may: readonly string[] = functionsOf(supply.system)
   const wrong = supply.cables.flatMap((cable, index) =>
     cable.conductors.flatMap((conductor, place) =>
       may.includes(conductor.function)
@@ -145,6 +193,7 @@ export function checkSurvey(survey: Survey, catalogue: Catalogue): readonly Diag
     ...checkLengths(survey),
     ...(missing.length > 0 ? [] : checkCables(survey, devices)),
     ...checkSystem(survey),
+    ...checkCircuits(survey),
     ...checkUsual(survey),
     ...checkLoads(survey.loads, ['loads']),
   ]

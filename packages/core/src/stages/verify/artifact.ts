@@ -1,4 +1,5 @@
 import type { Finding } from '../../base/verdict.ts'
+import type { Line } from '../../domain/board/board.ts'
 import type { Draw } from '../../domain/wiring/draw.ts'
 
 /** What a load should show when it runs as planned, over the supply band and what is known of it. */
@@ -12,11 +13,11 @@ export interface Expected {
   readonly draw: Draw
 }
 
-/** One mode: what runs together, and what it takes from each leg. */
+/** One mode: what runs together, and what it takes from each line, in the order of `lines`. */
 export interface RunningMode {
   readonly commands: readonly string[]
   readonly heats: boolean
-  readonly legAmps: readonly [number, number]
+  readonly lineAmps: readonly number[]
 }
 
 /** Something taken as given because the survey leaves it open. */
@@ -49,9 +50,11 @@ export interface Verification {
   readonly liveWhenOff: readonly string[]
   /** Share of the tightest contact or fuse that is left in the worst mode; 1 is unloaded. */
   readonly smallestMargin: number
-  /** Greatest difference of the two legs in any mode [A]. */
+  /** The lines of the supply: which circuit, the first is 0, and which of its lines. */
+  readonly lines: readonly { readonly circuit: number; readonly line: Line }[]
+  /** Greatest difference of two lines in any mode [A]. */
   readonly imbalance: number
-  readonly worstLegAmps: number
+  readonly worstLineAmps: number
 }
 
 export type VerifyFailure =

@@ -1,19 +1,21 @@
 import { magnitude } from '../../base/complex.ts'
 import type { Outcome } from '../../base/outcome.ts'
 import { fail, ok } from '../../base/outcome.ts'
+import { LINES } from '../../domain/board/board.ts'
 import type { Job } from '../../domain/job.ts'
 import type { Landing } from '../../domain/landing/landing.ts'
-import { BANDS, LEG_VOLTS } from '../../domain/wiring/figures.ts'
+import { circuitAt, circuitsOf } from '../../domain/supply/circuits.ts'
+import { BANDS, EMFS, LEG_VOLTS } from '../../domain/wiring/figures.ts'
 import type { Observation } from '../../domain/wiring/observe.ts'
-import { observe } from '../../domain/wiring/observe.ts'
+import { boardOfPart, observe, openIn, opensWith } from '../../domain/wiring/observe.ts'
 import type { Plant, Solved } from '../../domain/wiring/plant.ts'
 import { plantOf, solveState } from '../../domain/wiring/plant.ts'
 import type { State } from '../../domain/wiring/states.ts'
 import { feedOf, profileOf, statesOf } from '../../domain/wiring/states.ts'
 import type { Shares } from '../../domain/wiring/wire.ts'
-import { partElement } from '../../domain/wiring/wire.ts'
+import { boardNode, partElement } from '../../domain/wiring/wire.ts'
 import type { VerifyFailure } from './artifact.ts'
-import type { DevicesOpen, Evidence } from './rule.ts'
+import type { DevicesOpen, Evidence, SupplyLine } from './rule.ts'
 
 const isSubset = (a: State, b: State): boolean =>
   a !== b && a.commands.size < b.commands.size && [...a.commands].every(id => b.commands.has(id))
@@ -33,47 +35,52 @@ const fullestWith = (
 ): readonly DevicesOpen[] =>
   fullest(states).map(state => {
     const solved = solveState(plant, state, { open })
-    return { device, observation: { state, solved, atPlate: solved, trip: undefined, blown: [] } }
+    const nothing = { trip: undefined, blown: [], opened: [] }
+    return { device, observation: { state, solved, atPlate: solved, ...nothing } }
   })
 
-const devicesOpenOf = (plant: Plant, states: readonly State[]): readonly DevicesOpen[] =>
-  plant.parts.flatMap(({ part, board, name }) =>
-    part.kind === 'ground-fault'
-      ? fullestWith(plant, states, name, new Set(part.sums.map(id => partElement(board, id))))
-      : [],
+/** What every ground-fault device of the job opens, all of them at once. */
+function devicesOpenOf(plant: Plant, states: readonly State[]): readonly DevicesOpen[] {
+  const devices = plant.parts.filter(each => each.part.kind === 'ground-fault')
+  const open = new Set(
+    devices.flatMap(({ part, board }) =>
+      part.kind === 'ground-fault' ? part.sums.map(id => partElement(board, id)) : [],
+    ),
   )
+  const first = devices[0]
+  return first ? fullestWith(plant, states, first.name, open) : []
+}
 
-/** What opens when a device is switched off. */
-const opensOf = (plant: Plant, board: string): ReadonlySet<string> =>
-  new Set(
-    plant.parts
-      .filter(
-        each => each.board === board && (each.part.kind === 'pole' || each.part.kind === 'switch'),
-      )
-      .map(each => each.element),
-  )
-
-const disconnectsOpenOf = (plant: Plant, states: readonly State[]): readonly DevicesOpen[] =>
-  [...plant.job.devices.keys()].flatMap(device => {
-    const open = opensOf(plant, device)
-    return open.size > 0 ? fullestWith(plant, states, device, open) : []
+/** A device switched off, and with it all of the other circuits: what stays is fed round it. */
+function disconnectsOpenOf(plant: Plant, states: readonly State[]): readonly DevicesOpen[] {
+  const { supply } = plant.job.tub
+  const devices = [...plant.job.devices.keys()]
+  return devices.flatMap(device => {
+    const own = opensWith(plant, device)
+    if (own.size === 0) return []
+    const circuit = circuitAt(supply, device)?.device
+    const others = devices.filter(each => circuitAt(supply, each)?.device !== circuit)
+    const open = new Set([...own, ...others.flatMap(each => [...opensWith(plant, each)])])
+    return fullestWith(plant, states, device, open)
   })
+}
 
 function touchedOf(
   job: Job,
   landing: Landing,
   shares: Shares,
+  turned: boolean,
   running: readonly Observation[],
 ): Evidence['touched'] {
   const touched = new Map<string, { amps: number; state: State }>()
   for (const end of job.ends) {
     if (landing.ends[end.id] !== 'loose') continue
-    const plant = plantOf(job, landing, { shares, touch: [end.id] })
+    const plant = plantOf(job, landing, { shares, turned, touch: [end.id] })
     if (!plant.ok) continue
-    for (const { state, trip, blown } of running) {
-      if (trip) continue
-      const open = new Set(blown.map(each => `part:${each.part}`))
-      const { solution } = solveState(plant.value, state, { open })
+    for (const at of running) {
+      const { state } = at
+      if (at.trip) continue
+      const { solution } = solveState(plant.value, state, { open: openIn(plant.value, at) })
       const amps = plant.value.elements.has(`touch:${end.id}`)
         ? magnitude(solution.current(`touch:${end.id}`))
         : 0
@@ -89,26 +96,39 @@ function touchedOf(
 }
 
 /** The state once more with every pole and switch of the board that tripped open. */
-function afterTrip(plant: Plant, { state, trip, blown }: Observation): Solved | undefined {
-  if (!trip) return undefined
-  const board = trip.part.slice(0, trip.part.indexOf('.'))
-  const open = new Set([...blown.map(each => `part:${each.part}`), ...opensOf(plant, board)])
-  return solveState(plant, state, { open })
+function afterTrip(plant: Plant, at: Observation): Solved | undefined {
+  if (!at.trip) return undefined
+  const open = new Set([...openIn(plant, at), ...opensWith(plant, boardOfPart(at.trip.part))])
+  return solveState(plant, at.state, { open })
 }
+
+const linesOf = (job: Job, turned: boolean): readonly SupplyLine[] =>
+  circuitsOf(job.tub.supply).flatMap(({ device, lines }, circuit) =>
+    LINES.flatMap(line => {
+      const fedAt = job.devices.get(device)?.fedAt
+      const node = fedAt?.[turned && line === 'leg1' ? 'neutral' : line]
+      const source = lines[line]
+      return node === undefined || !source || !EMFS[job.tub.supply.system][source]
+        ? []
+        : [{ circuit, line, node: boardNode(device, node) }]
+    }),
+  )
 
 /**
  * Wires a landing and solves it in every state.
  *
  * @param shares - where uncertain draws lie between their least and greatest
+ * @param turned - the plug of the supply turned round
  */
 export function gather(
   job: Job,
   landing: Landing,
   shares: Shares,
+  turned = false,
 ): Outcome<Evidence, VerifyFailure> {
   const states = statesOf(job, landing)
   if (!states.ok) return fail(states.failure)
-  const plant = plantOf(job, landing, { shares })
+  const plant = plantOf(job, landing, { shares, turned })
   if (!plant.ok)
     return fail({ reason: 'no-network', details: plant.failure.faults.map(each => each.reason) })
   const running = states.value.map(state => observe(plant.value, state))
@@ -119,6 +139,8 @@ export function gather(
     plant: plant.value,
     feed: feedOf(job),
     profile: profileOf(job.box, landing),
+    lines: linesOf(job, turned),
+    turned,
     band: BANDS[job.tub.region],
     legVolts: LEG_VOLTS[job.tub.supply.system],
     running,
@@ -129,6 +151,6 @@ export function gather(
       .filter(each => !each.trip),
     devicesOpen: devicesOpenOf(plant.value, states.value),
     disconnectsOpen: disconnectsOpenOf(plant.value, states.value),
-    touched: touchedOf(job, landing, shares, running),
+    touched: touchedOf(job, landing, shares, turned, running),
   })
 }

@@ -1,4 +1,5 @@
 import type { Finding } from '../../base/verdict.ts'
+import type { Line } from '../../domain/board/board.ts'
 import type { Feed, Profile } from '../../domain/box/control-box.ts'
 import type { Job } from '../../domain/job.ts'
 import { BOX } from '../../domain/job.ts'
@@ -7,6 +8,7 @@ import { LIMITS } from '../../domain/wiring/limits.ts'
 import type { Observation } from '../../domain/wiring/observe.ts'
 import type { Plant, PlantCircuit, PlantTerminal, Solved } from '../../domain/wiring/plant.ts'
 import type { State } from '../../domain/wiring/states.ts'
+import type { NodeId } from '../../engines/circuit/network.ts'
 
 /** Everything a rule may look at: one landing, solved in every state. */
 export interface Evidence {
@@ -15,6 +17,10 @@ export interface Evidence {
   readonly plant: Plant
   readonly feed: Feed | undefined
   readonly profile: Profile | undefined
+  /** The lines of the supply, circuit by circuit. */
+  readonly lines: readonly SupplyLine[]
+  /** Whether the plug is judged turned round. */
+  readonly turned: boolean
   /** How far the supply may lie from nominal, as factors. */
   readonly band: { readonly low: number; readonly high: number }
   readonly legVolts: number
@@ -33,6 +39,14 @@ export interface Evidence {
   readonly reset?: readonly Finding[]
   /** Loose ends that a touch makes carry current: worst of all states, by end id [A]. */
   readonly touched: ReadonlyMap<string, { readonly amps: number; readonly state: State }>
+}
+
+/** One line of one circuit, where it arrives at its first device. */
+export interface SupplyLine {
+  /** Which of the supply's circuits. */
+  readonly circuit: number
+  readonly line: Line
+  readonly node: NodeId
 }
 
 export interface DevicesOpen {

@@ -13,6 +13,8 @@ import { heaterContacts } from './rules/heater-contacts.ts'
 import { heaterLimit } from './rules/heater-limit.ts'
 import { heaterWater } from './rules/heater-water.ts'
 import { heats } from './rules/heats.ts'
+import { kindOfCurrent } from './rules/kind-of-current.ts'
+import { leastLoad } from './rules/least-load.ts'
 import { liveWhenOff } from './rules/live-when-off.ts'
 import { loadServed } from './rules/load-served.ts'
 import { loadVolts } from './rules/load-volts.ts'
@@ -54,4 +56,6 @@ export const RULES: readonly Rule[] = [
   terminals,
   disconnect,
   heaterContacts,
+  kindOfCurrent,
+  leastLoad,
 ]

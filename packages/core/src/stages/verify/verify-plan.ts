@@ -15,7 +15,7 @@ import type { Evidence } from './rule.ts'
 import { commandsOf, plateShare, standing } from './rule.ts'
 import { liveWhenOffLoads } from './rules/live-when-off.ts'
 import { commandFor } from './rules/load-served.ts'
-import { legDraw } from './rules/total-draw.ts'
+import { lineDraw } from './rules/total-draw.ts'
 import { RULES } from './rules.ts'
 
 const check = (evidence: Evidence): readonly Finding[] =>
@@ -28,10 +28,11 @@ const keyOf = ({ rule, message, subjects }: Finding): string =>
 const SHARES: readonly Shares[] = [1, 0, 0.5, 0.25, 0.75].map(at => ({ ranged: at, unknown: at }))
 const HALVINGS = 12
 
-const isFound = (job: Job, landing: Landing, key: string, shares: Shares): boolean => {
-  const evidence = gather(job, landing, shares)
-  return evidence.ok && check(evidence.value).some(each => keyOf(each) === key)
-}
+const isFound = (job: Job, landing: Landing, key: string, shares: Shares): boolean =>
+  waysRound(job).some(turned => {
+    const evidence = gather(job, landing, shares, turned)
+    return evidence.ok && check(evidence.value).some(each => keyOf(each) === key)
+  })
 
 /** Up to which share, from 0 or down from 1, a finding does not arise. */
 function boundOf(found: (share: number) => boolean): { at: number; sign: '≤' | '≥' } {
@@ -76,8 +77,24 @@ function provided(job: Job, landing: Landing, finding: Finding): Finding {
   return { ...finding, provided: bounds }
 }
 
-/** All variants' findings: what breaks in every one breaks, what breaks in some holds provided. */
+/** A plug that can be turned is judged both ways round. */
+const waysRound = ({ tub }: Job): readonly boolean[] =>
+  tub.supply.turnable ? [false, true] : [false]
+
+/** What breaks one way round breaks: nobody knows how the plug will be put in. */
 function judge(variants: readonly Evidence[]): readonly Finding[] {
+  const ways = [false, true].map(turned => variants.filter(each => each.turned === turned))
+  const found = new Map<string, Finding>()
+  for (const finding of ways.flatMap(judgeOneWay)) {
+    const known = found.get(keyOf(finding))
+    if (!known || (known.verdict !== 'breaks' && finding.verdict === 'breaks'))
+      found.set(keyOf(finding), finding)
+  }
+  return [...found.values()]
+}
+
+/** All variants' findings: what breaks in every one breaks, what breaks in some holds provided. */
+function judgeOneWay(variants: readonly Evidence[]): readonly Finding[] {
   const all = variants.map(
     each => new Map(check(each).map(found => [keyOf(found), found] as const)),
   )
@@ -91,12 +108,13 @@ function judge(variants: readonly Evidence[]): readonly Finding[] {
   })
 }
 
-const marginOf = (evidence: Evidence, { part, element }: PlantPart): readonly number[] => {
+const marginOf = (evidence: Evidence, each: PlantPart): readonly number[] => {
+  const { part, element } = each
   const rated =
     part.kind === 'contact'
       ? Math.min(part.rated.resistive.si, part.rated.motor?.si ?? part.rated.resistive.si)
       : part.kind === 'fuse'
-        ? ratedOf(evidence.plant, part)
+        ? ratedOf(evidence.plant, each)
         : undefined
   if (rated === undefined) return []
   const worst = Math.max(
@@ -112,9 +130,18 @@ function modesOf(evidence: Evidence): readonly RunningMode[] {
     .map(at => ({
       commands: commandsOf(at.state),
       heats: at.state.commands.has(evidence.job.box.heat),
-      legAmps: legDraw(evidence, at),
+      lineAmps: lineDraw(evidence, at),
     }))
 }
+
+/** Greatest difference of two lines in any mode; of a single line, none. */
+const imbalanceOf = (modes: readonly RunningMode[]): number =>
+  Math.max(
+    0,
+    ...modes.map(({ lineAmps }) =>
+      lineAmps.length > 1 ? Math.max(...lineAmps) - Math.min(...lineAmps) : 0,
+    ),
+  )
 
 function heatPauses(evidence: Evidence, modes: readonly RunningMode[]): readonly string[] {
   const { heat } = evidence.job.box
@@ -197,19 +224,21 @@ function summarise(
     expected: expectedOf(first),
     liveWhenOff: liveWhenOffLoads(first),
     smallestMargin: Math.min(1, ...first.plant.parts.flatMap(each => marginOf(first, each))),
-    imbalance: Math.max(0, ...modes.map(({ legAmps: [a, b] }) => Math.abs(a - b))),
-    worstLegAmps: Math.max(0, ...modes.flatMap(({ legAmps }) => legAmps)),
+    lines: first.lines.map(({ circuit, line }) => ({ circuit, line })),
+    imbalance: imbalanceOf(modes),
+    worstLineAmps: Math.max(0, ...modes.flatMap(({ lineAmps }) => lineAmps)),
   }
 }
 
 function variantsOf(job: Job, landing: Landing): Outcome<readonly Evidence[], VerifyFailure> {
   const shares = uncertainDraws(job, landing).length > 0 ? SHARES : SHARES.slice(0, 1)
   const variants: Evidence[] = []
-  for (const at of shares) {
-    const evidence = gather(job, landing, at)
-    if (!evidence.ok) return evidence
-    variants.push(evidence.value)
-  }
+  for (const turned of waysRound(job))
+    for (const at of shares) {
+      const evidence = gather(job, landing, at, turned)
+      if (!evidence.ok) return evidence
+      variants.push(evidence.value)
+    }
   return ok(variants)
 }
 
@@ -297,6 +326,7 @@ const NOTHING: Verification = {
   expected: [],
   liveWhenOff: [],
   smallestMargin: 0,
+  lines: [],
   imbalance: 0,
-  worstLegAmps: 0,
+  worstLineAmps: 0,
 }

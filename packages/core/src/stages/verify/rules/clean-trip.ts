@@ -50,8 +50,8 @@ export const cleanTrip: Rule = {
   source: COMMON_PRACTICE,
   check: evidence => {
     const seen = new Map<string, Finding>()
-    for (const { state, trip, blown } of evidence.running)
-      for (const each of [...blown, ...(trip ? [trip] : [])]) {
+    for (const { state, trip, blown, opened } of evidence.running)
+      for (const each of [...blown, ...opened, ...(trip ? [trip] : [])]) {
         const message = messageOf(each)
         const key = `${each.part} ${message}`
         if (seen.has(key)) continue

@@ -1,4 +1,5 @@
 import type { Finding } from '../../../base/verdict.ts'
+import { isEarth } from '../../../domain/board/board.ts'
 import type { Colour } from '../../../domain/described.ts'
 import type { End } from '../../../domain/job.ts'
 import { findTerminal } from '../../../domain/job.ts'
@@ -19,6 +20,9 @@ const finding = (message: string, severity: Finding['severity'], end: End): Find
   params: { end: end.id, colour: end.colour, function: end.function },
 })
 
+const isNeutral = ({ function: does }: End): boolean =>
+  does === 'neutral' || does === 'second-neutral'
+
 /** Where the end is, with nothing on; undefined off its terminal, and on one that is no mains. */
 function potentialOf({ allOff, plant }: Evidence, end: End): number | undefined {
   const terminal = plant.terminals.find(each => each.ends.includes(end))
@@ -30,28 +34,27 @@ function isLine(evidence: Evidence, end: End): boolean {
   const potential = potentialOf(evidence, end)
   if (potential === undefined) return false
   if (potential > 0.5 * evidence.legVolts) return true
-  return end.of === 'lead' && end.function !== 'common' && end.function !== 'earth'
+  return end.of === 'lead' && end.function !== 'common' && !isEarth(end.function)
 }
 
 function judgeLine(end: End, neutral: readonly Colour[]): readonly Finding[] {
-  if (end.of !== 'lead' && end.function === 'neutral')
-    return [finding('neutral-carries-line', 'caution', end)]
+  if (end.of !== 'lead' && isNeutral(end)) return [finding('neutral-carries-line', 'caution', end)]
   if (EARTH.includes(end.colour)) return [finding('earth-colour-live', 'caution', end)]
   return neutral.includes(end.colour) ? [finding('re-identify', 'notice', end)] : []
 }
 
 /** A leg conductor on a mains terminal where nothing is live serves as something else. */
 const isIdleLeg = (evidence: Evidence, end: End): boolean =>
-  (end.function === 'leg1' || end.function === 'leg2') && potentialOf(evidence, end) !== undefined
+  end.of === 'cable' && /leg\d$/u.test(end.function) && potentialOf(evidence, end) !== undefined
 
 function judge(evidence: Evidence, end: End): readonly Finding[] {
   const region = evidence.job.tub.region
   const neutral = NEUTRAL[region === 'US' || region === 'CA' ? 'america' : 'elsewhere']
   if (isLine(evidence, end)) return judgeLine(end, neutral)
   if (isIdleLeg(evidence, end)) return [finding('leg-carries-no-line', 'caution', end)]
-  if (end.function === 'earth' && !EARTH.includes(end.colour))
+  if (isEarth(end.function) && !EARTH.includes(end.colour))
     return [finding('earth-not-green', 'notice', end)]
-  if (end.function === 'neutral' && end.of === 'cable' && !neutral.includes(end.colour))
+  if (isNeutral(end) && end.of === 'cable' && !neutral.includes(end.colour))
     return [finding('neutral-colour', 'notice', end)]
   return []
 }
@@ -62,7 +65,8 @@ export const colours: Rule = {
   title: 'Colours that mislead',
   source: 'NEC 2023 200.6, 200.7(C), 250.119; IEC 60445',
   check: evidence =>
-    evidence.allOff.trip
+    // A plug turned round exchanges line and neutral: colours say nothing then.
+    evidence.allOff.trip || evidence.turned
       ? []
       : evidence.job.ends
           .filter(end => findTerminal(evidence.job, evidence.landing.ends[end.id] ?? ''))

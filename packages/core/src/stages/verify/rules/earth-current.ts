@@ -1,6 +1,7 @@
 import { atMost } from '../../../base/compare.ts'
+import { isEarth } from '../../../domain/board/board.ts'
 import { LIMITS } from '../../../domain/wiring/limits.ts'
-import { elementOfEnd } from '../../../domain/wiring/wire.ts'
+import { elementOfEnd, sourceEarths } from '../../../domain/wiring/wire.ts'
 import type { Evidence, Rule } from '../rule.ts'
 import { COMMON_PRACTICE, commandsOf, standing, worst } from '../rule.ts'
 
@@ -22,8 +23,10 @@ export const earthCurrent: Rule = {
   source: COMMON_PRACTICE,
   check: evidence => {
     const limit = lowestTrip(evidence) ?? LIMITS.earthAmps
-    const earths = evidence.job.ends.filter(end => end.function === 'earth')
-    const conductors = [...new Set([...earths.map(elementOfEnd), 'source:earth'])]
+    const earths = evidence.job.ends.filter(end => isEarth(end.function))
+    const conductors = [
+      ...new Set([...earths.map(elementOfEnd), ...sourceEarths(evidence.job.tub)]),
+    ]
     return worst(standing(evidence), conductors, (element, at) => at.solved.amps(element))
       .filter(({ value }) => !atMost(value, limit))
       .map(({ thing, value, at }) => ({

@@ -1,9 +1,10 @@
 import { atMost } from '../../../base/compare.ts'
 import { magnitude } from '../../../base/complex.ts'
 import type { Finding } from '../../../base/verdict.ts'
+import { BOX } from '../../../domain/job.ts'
 import { LIMITS } from '../../../domain/wiring/limits.ts'
 import { groundFaultSum, isAwake } from '../../../domain/wiring/observe.ts'
-import type { PlantPart } from '../../../domain/wiring/plant.ts'
+import type { PlantPart, PlantTerminal } from '../../../domain/wiring/plant.ts'
 import type { Evidence, Rule } from '../rule.ts'
 import { boxMains, commandsOf, standing, worst } from '../rule.ts'
 
@@ -25,8 +26,17 @@ const finding = (
   ...(on ? { on } : {}),
 })
 
-function bypassed(evidence: Evidence): readonly Finding[] {
+/** The terminals of the box that must be dead then; a device in the box leaves its feed terminals live. */
+function guarded(evidence: Evidence): readonly PlantTerminal[] {
   const mains = boxMains(evidence)
+  if (!devicesOf(evidence).every(each => each.board === BOX)) return mains
+  const fed = new Set(Object.values(evidence.feed?.lands ?? {}).map(id => `${BOX}.${id}`))
+  const nodes = new Set(mains.filter(each => fed.has(each.name)).map(each => each.node))
+  return mains.filter(each => !nodes.has(each.node))
+}
+
+function bypassed(evidence: Evidence): readonly Finding[] {
+  const mains = guarded(evidence)
   for (const { device, observation } of evidence.devicesOpen)
     for (const { node, terminal } of mains) {
       const volts = observation.solved.potential(node)

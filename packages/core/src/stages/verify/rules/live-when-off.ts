@@ -8,7 +8,10 @@ export function liveWhenOffLoads({ allOff, plant, legVolts }: Evidence): readonl
   return [
     ...new Set(
       plant.circuits
-        .filter(({ load, a, b }) => load.kind !== 'keypad' && (live(a) || live(b)))
+        .filter(
+          ({ load, a, b }) =>
+            load.kind !== 'keypad' && load.kind !== 'audio' && (live(a) || live(b)),
+        )
         .map(({ load }) => load.id),
     ),
   ]

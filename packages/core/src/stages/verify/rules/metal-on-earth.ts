@@ -1,9 +1,11 @@
 import { atLeast, atMost } from '../../../base/compare.ts'
 import { boundsOf } from '../../../base/known.ts'
 import type { Finding } from '../../../base/verdict.ts'
+import { isEarth } from '../../../domain/board/board.ts'
 import { BOX, findTerminal } from '../../../domain/job.ts'
 import { isPowered, isUnearthed } from '../../../domain/load/load.ts'
-import { joinedByCopper } from '../../../domain/wiring/copper.ts'
+import { circuitAt, circuitsOf } from '../../../domain/supply/circuits.ts'
+import { joinedToAny } from '../../../domain/wiring/copper.ts'
 import { LIMITS } from '../../../domain/wiring/limits.ts'
 import { boardNode, leadNode } from '../../../domain/wiring/wire.ts'
 import type { NodeId } from '../../../engines/circuit/network.ts'
@@ -38,12 +40,18 @@ export function metalOf({ job, landing }: Evidence): readonly Metal[] {
   return [...boards, box, ...loads]
 }
 
+/** First devices of the circuits, with their descriptions. */
+const firstDevices = ({ job }: Evidence) =>
+  circuitsOf(job.tub.supply).flatMap(({ device: id }) => {
+    const device = job.devices.get(id)
+    return device ? [{ id, device }] : []
+  })
+
 function earthNet(evidence: Evidence): ReadonlySet<NodeId> | undefined {
-  const first = evidence.job.tub.supply.devices[0]
-  const earth = first && evidence.job.devices.get(first.id)?.fedAt.earth
-  return first && earth !== undefined
-    ? joinedByCopper(evidence.plant, boardNode(first.id, earth))
-    : undefined
+  const earths = firstDevices(evidence).flatMap(({ id, device }) =>
+    device.fedAt.earth === undefined ? [] : [boardNode(id, device.fedAt.earth)],
+  )
+  return earths.length > 0 ? joinedToAny(evidence.plant, earths) : undefined
 }
 
 function notOnEarth(evidence: Evidence, net: ReadonlySet<NodeId>): readonly Finding[] {
@@ -60,13 +68,14 @@ function notOnEarth(evidence: Evidence, net: ReadonlySet<NodeId>): readonly Find
 }
 
 /** Nodes ahead of the ground-fault device, where neutral and earth may meet at the source. */
-function aheadOfProtection({ job }: Evidence): ReadonlySet<NodeId> {
-  const first = job.tub.supply.devices[0]
-  const device = first && job.devices.get(first.id)
-  if (!first || !device) return new Set()
-  const nodes = [...Object.values(device.fedAt), ...device.tails.map(each => each.node)]
-  return new Set(nodes.map(node => boardNode(first.id, node)))
-}
+const aheadOfProtection = (evidence: Evidence): ReadonlySet<NodeId> =>
+  new Set(
+    firstDevices(evidence).flatMap(({ id, device }) =>
+      [...Object.values(device.fedAt), ...device.tails.map(each => each.node)].map(node =>
+        boardNode(id, node),
+      ),
+    ),
+  )
 
 function tiedToNeutral(evidence: Evidence, net: ReadonlySet<NodeId>): readonly Finding[] {
   const ahead = aheadOfProtection(evidence)
@@ -101,22 +110,29 @@ const unearthedLoads = ({ job, landing }: Evidence): readonly Finding[] =>
 
 /** An earth conductor of the run has to carry a fault for as long as the breaker takes. */
 function weakMainEarth({ job, plant }: Evidence): readonly Finding[] {
-  const breaker = boundsOf(job.tub.supply.breaker)?.to
-  if (breaker === undefined) return []
-  return plant.terminals
-    .filter(
-      ({ terminal, ends }) =>
-        !atLeast(terminal.rated.si, breaker) &&
-        ends.some(end => end.of === 'cable' && end.function === 'earth'),
-    )
-    .map(({ name, terminal }) => ({
-      rule: metalOnEarth.id,
-      message: 'main-earth-on-small-terminal',
-      verdict: 'breaks',
-      severity: 'danger',
-      subjects: [name],
-      params: { terminal: terminal.label ?? terminal.id, rated: terminal.rated.si, breaker },
-    }))
+  const { supply } = job.tub
+  return plant.terminals.flatMap(({ name, terminal, ends }) => {
+    const breakers = ends
+      .filter(end => end.of === 'cable' && isEarth(end.function))
+      .flatMap(end => {
+        const from = supply.cables.find(each => each.id === end.owner)?.from
+        const circuit = from === undefined ? undefined : circuitAt(supply, from)
+        return (circuit && boundsOf(circuit.breaker)?.to) ?? []
+      })
+    const breaker = Math.max(0, ...breakers)
+    return atLeast(terminal.rated.si, breaker)
+      ? []
+      : [
+          {
+            rule: metalOnEarth.id,
+            message: 'main-earth-on-small-terminal',
+            verdict: 'breaks' as const,
+            severity: 'danger' as const,
+            subjects: [name],
+            params: { terminal: terminal.label ?? terminal.id, rated: terminal.rated.si, breaker },
+          },
+        ]
+  })
 }
 
 function liveMetal(evidence: Evidence): readonly Finding[] {

@@ -41,7 +41,10 @@ export const offMeansOff: Rule = {
   check: evidence => {
     if (evidence.allOff.trip) return []
     // Extra-low voltage may stay on: a keypad does by its nature, and nothing is dangerous there.
-    const circuits = evidence.plant.circuits.filter(isMainsCircuit)
+    // Audio is always on by its nature.
+    const circuits = evidence.plant.circuits.filter(
+      each => isMainsCircuit(each) && each.load.kind !== 'audio',
+    )
     return [
       ...circuits
         .filter(each => plateShare(each, evidence.allOff) >= LIMITS.onWhenOff)

@@ -1,13 +1,16 @@
 import { atMost } from '../../../base/compare.ts'
-import type { Complex } from '../../../base/complex.ts'
 import { boundsOf } from '../../../base/known.ts'
 import type { Finding } from '../../../base/verdict.ts'
+import { circuitsOf } from '../../../domain/supply/circuits.ts'
+import { joinedIn } from '../../../domain/wiring/conduction.ts'
 import { LIMITS } from '../../../domain/wiring/limits.ts'
 import type { Observation } from '../../../domain/wiring/observe.ts'
+import { openIn } from '../../../domain/wiring/observe.ts'
+import { closedIn } from '../../../domain/wiring/plant.ts'
 import { allowedAmps } from '../../../domain/wiring/states.ts'
 import { boardNode, leadNode } from '../../../domain/wiring/wire.ts'
 import type { Evidence, Rule } from '../rule.ts'
-import { COMMON_PRACTICE, commandsOf, standing, worst } from '../rule.ts'
+import { COMMON_PRACTICE, commandsOf, standing } from '../rule.ts'
 
 interface Consumer {
   readonly element: string
@@ -29,33 +32,27 @@ function consumersOf({ plant }: Evidence): readonly Consumer[] {
   return [...loads, ...boards]
 }
 
-const isNear = (volts: Complex, leg: number): boolean => {
-  const [re, im] = [volts.re - leg, volts.im]
-  return Math.sqrt(re * re + im * im) < 0.25 * Math.abs(leg)
-}
-
 /**
- * What is drawn from each leg, added arithmetically as limits are reckoned; a motor at its plate amps
- * where it has fewer volts.
+ * What is drawn from each line of the supply, in the order of `evidence.lines`, added arithmetically
+ * as limits are reckoned; a motor at its plate amps where it has fewer volts.
  *
- * @returns amps from leg 1 and from leg 2
+ * @returns amps by line
  */
-export function legDraw(evidence: Evidence, at: Observation): readonly [number, number] {
-  const { legVolts } = evidence
-  let [first, second] = [0, 0]
+export function lineDraw(evidence: Evidence, at: Observation): readonly number[] {
+  const { plant, lines } = evidence
+  const groupOf = joinedIn(plant, closedIn(plant, at.state, { open: openIn(plant, at) }))
+  const groups = lines.map(line => groupOf(line.node))
+  const draws = lines.map(() => 0)
   for (const { element, a, b } of consumersOf(evidence)) {
     const amps = Math.max(at.solved.amps(element), at.atPlate.amps(element))
     for (const node of [a, b]) {
-      const volts = at.solved.volts(node)
-      if (isNear(volts, legVolts)) first += amps
-      else if (isNear(volts, -legVolts)) second += amps
+      const group = groupOf(node)
+      const line = group === undefined ? -1 : groups.indexOf(group)
+      if (line >= 0) draws[line] = (draws[line] ?? 0) + amps
     }
   }
-  return [first, second]
+  return draws
 }
-
-export const worstLegDraw = (evidence: Evidence, at: Observation): number =>
-  Math.max(...legDraw(evidence, at))
 
 const finding = (
   message: string,
@@ -77,14 +74,27 @@ export const totalDraw: Rule = {
   title: 'Total draw within the current limit and the breaker',
   source: COMMON_PRACTICE,
   check: evidence => {
-    const { job, landing } = evidence
-    const [found] = worst(standing(evidence), [0], (_, at) => worstLegDraw(evidence, at))
-    if (!found) return []
+    const { job, landing, lines } = evidence
+    const drawn = standing(evidence).map(at => ({ at, amps: lineDraw(evidence, at) }))
     const allowed = allowedAmps(job.box, landing.settings.currentLimit.si)
-    const breaker = boundsOf(job.tub.supply.breaker)
-    if (!atMost(found.value, allowed)) return [finding('draw-above-limit', found, allowed)]
-    if (breaker && !atMost(found.value, LIMITS.continuous * breaker.from))
-      return [finding('draw-above-breaker', found, LIMITS.continuous * breaker.from)]
-    return []
+    return circuitsOf(job.tub.supply).flatMap((circuit, index) => {
+      const own = lines.flatMap((line, place) => (line.circuit === index ? [place] : []))
+      const most = drawn.map(({ at, amps }) => ({
+        at,
+        value: Math.max(0, ...own.map(place => amps[place] ?? 0)),
+      }))
+      const found = most.reduce<(typeof most)[number] | undefined>(
+        (a, b) => (a && a.value >= b.value ? a : b),
+        undefined,
+      )
+      if (!found) return []
+      // The box counts what it draws from its first circuit.
+      if (index === 0 && !atMost(found.value, allowed))
+        return [finding('draw-above-limit', found, allowed)]
+      const breaker = boundsOf(circuit.breaker)
+      return breaker && !atMost(found.value, LIMITS.continuous * breaker.from)
+        ? [finding('draw-above-breaker', found, LIMITS.continuous * breaker.from)]
+        : []
+    })
   },
 }

@@ -319,7 +319,7 @@ describe('[VERIFY-14] each load answers its command', () => {
 })
 
 describe('[VERIFY-15] total draw within the current limit', () => {
-  const worst = everyday.proven.verification.worstLegAmps
+  const worst = everyday.proven.verification.worstLineAmps
   const limited = (amps: number) => {
     const job = rebuilt(box => ({
       ...box,
@@ -544,6 +544,65 @@ describe('[VERIFY-26] heater behind both its contacts', () => {
   test('its two leads may be exchanged', () => {
     const ends = { 'heater.hot': 'box.H2', 'heater.common': 'box.H1' }
     expect(found(everyday, { ends }, 'VERIFY-26')).toEqual([])
+  })
+})
+
+describe('[VERIFY-27] light on its kind of current', () => {
+  const told = (needs: 'ac' | 'dc' | 'either') =>
+    findingsOf(
+      jobOf(
+        {
+          ...demoTub('everyday-240-circulation'),
+          loads: demoTub('everyday-240-circulation').loads.map(each =>
+            each.kind === 'light' ? { ...each, current: needs } : each,
+          ),
+        },
+        {
+          ...demoBox('heron-4'),
+          places: demoBox('heron-4').places.map(each =>
+            each.id === 'light' ? { ...each, gives: 'ac' as const } : each,
+          ),
+        },
+        demoDevices,
+      ),
+      everyday.landing,
+    ).filter(each => each.rule === 'VERIFY-27')
+  test('of its kind, or either', () => expect([...told('ac'), ...told('either')]).toEqual([]))
+  test('of the other', () =>
+    expect(told('dc')).toMatchObject([
+      { message: 'light-on-wrong-current', severity: 'caution', params: { gives: 'ac' } },
+    ]))
+})
+
+describe('[VERIFY-28] enough load on a triac', () => {
+  const triac = (leastLoad: number) =>
+    rebuilt(box => ({
+      ...box,
+      board: {
+        ...box.board,
+        parts: box.board.parts.map(each =>
+          each.kind === 'contact' && each.id === 'R5'
+            ? {
+                ...each,
+                type: 'triac' as const,
+                leakage: { si: 0.002 as never, text: '2 mA' },
+                leastLoad: { si: leastLoad as never, text: `${leastLoad} A` },
+              }
+            : each,
+        ),
+      },
+    }))
+  const told = (leastLoad: number) =>
+    findingsOf(triac(leastLoad), everyday.landing).filter(each => each.rule === 'VERIFY-28')
+  test('0.25 A on a triac that wants 0.2 A', () => expect(told(0.2)).toEqual([]))
+  test('on one that wants 0.3 A', () =>
+    expect(told(0.3)).toMatchObject([{ message: 'below-least-load', subjects: ['box.R5'] }]))
+  test('its leakage while off is in the network', () => {
+    const plant = plantOf(triac(0.2), everyday.landing)
+    if (!plant.ok) throw new Error('no network')
+    const off = observe(plant.value, { kind: 'mode', commands: new Set() })
+    expect(off.solved.amps('part:box.R5')).toBeGreaterThan(1e-3)
+    expect(off.solved.amps('part:box.R5')).toBeLessThan(2e-3)
   })
 })
 
