@@ -6,8 +6,9 @@ import { readQuantity } from './quantities.ts'
 import type { Overrides, RawLanding } from './raw-files.ts'
 import type { OracleJob } from './read-job.ts'
 import { isMotor, placeOfEnd, terminalUnder } from './read-job.ts'
+import { hasPlannedTaps } from './transformer-taps.ts'
 
-/** Whether a landing is the plan: same partition, straps, settings, probes, and no terminal crowded. */
+/** Whether a landing is the plan: same partition, straps, taps, settings, probes, no terminal crowded. */
 export function isAsPlanned(job: OracleJob, landing: RawLanding, overrides: Overrides): boolean {
   const { plan } = job
   const hasOtherProbe = job.loads.some(load => {
@@ -18,6 +19,7 @@ export function isAsPlanned(job: OracleJob, landing: RawLanding, overrides: Over
   if (hasOtherProbe || profile !== plan.settings.profile) return false
   if (readQuantity(currentLimit) !== readQuantity(plan.settings.currentLimit)) return false
   if (job.loads.some(load => strapOf(landing, load) !== strapOf(plan, load))) return false
+  if (!hasPlannedTaps(job.boards, landing, plan)) return false
   if (hasCrowdedTerminal(job, landing) || hasUnheldEnd(job, landing)) return false
   return isSamePartition(job, exchangedBack(job, landing))
 }

@@ -5,6 +5,9 @@ import { CURVES, readQuantity } from './quantities.ts'
 import type { Overrides, RawLanding, RawPart } from './raw-files.ts'
 import type { Board, OracleJob } from './read-job.ts'
 import { earthLeadOf, innerNode, placeOfEnd, terminalUnder } from './read-job.ts'
+import type { Phasor } from './source-lines.ts'
+import { NO_VOLTS } from './source-lines.ts'
+import { tapVolts } from './transformer-taps.ts'
 
 /** Both an impedance between two nodes; `''` is the reference. */
 export interface Branch {
@@ -13,7 +16,7 @@ export interface Branch {
   readonly r: number
   readonly x: number
   /** Volts in series, positive towards `a`. */
-  readonly emf: number
+  readonly emf: Phasor
   readonly what: 'source' | 'copper' | 'jumper' | 'load' | 'probe' | 'part' | 'insulation'
   readonly board?: string
   /** A branch that opens: its other resistance. Infinite: nothing there. */
@@ -38,6 +41,8 @@ export interface Switch {
   readonly name: string
   readonly kind: 'fuse' | 'contact' | 'pole' | 'switch' | 'touch'
   readonly isLimit: boolean
+  /** A contact that is closed while nothing is commanded. */
+  readonly restsClosed: boolean
   readonly board: string
   /** Amps; of a contact the lower of those given. */
   readonly rated: number
@@ -83,6 +88,11 @@ export interface Network {
   /** Branches of the earth conductors, by name. */
   readonly earths: readonly { readonly name: string; readonly branch: number }[]
   readonly metal: readonly { readonly name: string; readonly node: string }[]
+  /** What the box needs its volts for: without them no command acts. */
+  readonly electronics: readonly {
+    readonly across: readonly [string, string]
+    readonly volts: number
+  }[]
 }
 
 /** A branch with one side on a terminal. */
@@ -109,8 +119,13 @@ const BOARD_OHMS = 50e6
 const LOW_VOLTAGE_OHMS = 5e6
 const GROUND_FAULT_OHMS = 14_400
 
-/** Builds the network of a landing from the surveyed files. */
-export function buildNetwork(job: OracleJob, landing: RawLanding, overrides: Overrides): Network {
+/** Builds the network of a landing from the surveyed files; `isTurned`: with the plug the other way. */
+export function buildNetwork(
+  job: OracleJob,
+  landing: RawLanding,
+  overrides: Overrides,
+  isTurned = false,
+): Network {
   const draft: Draft = {
     branches: [],
     windings: [],
@@ -124,8 +139,9 @@ export function buildNetwork(job: OracleJob, landing: RawLanding, overrides: Ove
     landed: new Map(),
     earths: [],
     metal: [],
+    electronics: [],
   }
-  addSource(job, draft)
+  addSources(job, draft, isTurned)
   for (const board of job.boards) addBoard(job, draft, board, landing)
   addWires(job, draft, landing)
   addLoads(job, draft, overrides)
@@ -133,22 +149,29 @@ export function buildNetwork(job: OracleJob, landing: RawLanding, overrides: Ove
 }
 
 const add = (draft: Draft, branch: Partial<Branch> & Pick<Branch, 'a' | 'b' | 'r' | 'what'>) =>
-  draft.branches.push({ x: 0, emf: 0, ...branch }) - 1
+  draft.branches.push({ x: 0, emf: NO_VOLTS, ...branch }) - 1
 
-function addSource(job: OracleJob, draft: Draft): void {
-  const fed = job.boards[0]?.fedAt ?? {}
-  const emfs = { leg1: job.legVolts, leg2: -job.legVolts, neutral: 0, earth: 0 }
-  for (const [key, emf] of Object.entries(emfs)) {
-    const node = fed[key]
-    const isThere = key !== 'leg2' || job.survey.supply.system === 'split-phase'
-    if (node === undefined || !isThere) continue
-    const branch = add(draft, { a: node, b: '', r: job.sourceOhms, emf, what: 'source' })
-    if (key === 'earth') draft.earths.push({ name: 'source', branch })
-  }
+/** The lines, neutral and earth of the source, each circuit its own. */
+function addSources(job: OracleJob, draft: Draft, isTurned: boolean): void {
+  job.circuits.forEach(({ first, lines }, at) => {
+    const fed = job.boards.find(each => each.id === first)?.fedAt ?? {}
+    const arrives = [...lines, ...(job.hasNeutral ? [NEUTRAL] : []), EARTH]
+    for (const [name, emf] of arrives) {
+      const node = fed[isTurned && at === 0 ? (TURNED[name] ?? name) : name]
+      if (node === undefined) continue
+      const branch = add(draft, { a: node, b: '', r: job.sourceOhms, emf, what: 'source' })
+      if (name === 'earth')
+        draft.earths.push({ name: at === 0 ? 'source' : `source of ${first}`, branch })
+    }
+  })
 }
 
+const NEUTRAL: readonly [string, Phasor] = ['neutral', NO_VOLTS]
+const EARTH: readonly [string, Phasor] = ['earth', NO_VOLTS]
+const TURNED: Readonly<Record<string, string>> = { leg1: 'neutral', neutral: 'leg1' }
+
 function addBoard(job: OracleJob, draft: Draft, board: Board, landing: RawLanding): void {
-  for (const part of board.parts) addPart(job, draft, board, part)
+  for (const part of board.parts) addPart(job, draft, board, part, landing)
   for (const part of board.parts)
     if (part.kind === 'ground-fault') addGroundFault(draft, board, part)
   for (const jumper of board.jumpers) {
@@ -180,18 +203,25 @@ const needed = <T>(value: T | undefined, what: string): T => {
   return value
 }
 
-function addPart(job: OracleJob, draft: Draft, board: Board, part: RawPart): void {
+function addPart(
+  job: OracleJob,
+  draft: Draft,
+  board: Board,
+  part: RawPart,
+  landing: RawLanding,
+): void {
   switch (part.kind) {
     case 'ground-fault':
       return
     case 'transformer':
-      addTransformer(draft, board, part)
+      addTransformer(draft, board, part, landing)
       return
     case 'electronics': {
       const [a, b] = nodesOf(board, needed(part.across, part.id))
       const volts = readQuantity(part.volts as string)
       const r = (volts * volts) / readQuantity(needed(part.power, part.id))
       add(draft, { a, b, r, what: 'part', board: board.id })
+      if (board.id === 'box') draft.electronics.push({ across: [a, b], volts })
       return
     }
     default:
@@ -210,7 +240,7 @@ function addSwitch(
     a,
     b,
     r: CLOSED_OHMS,
-    open: OPEN_OHMS,
+    open: part.leakage === undefined ? OPEN_OHMS : job.legVolts / readQuantity(part.leakage),
     what: 'part',
     board: board.id,
   })
@@ -218,22 +248,25 @@ function addSwitch(
     name: `${board.id}.${part.id}`,
     kind: part.kind,
     isLimit: part.role === 'limit',
+    restsClosed: part.rest === 'closed',
     board: board.id,
-    rated: ratedAmps(job, part.rated),
+    rated: ratedAmps(job, board, part.rated),
     branch,
   })
 }
 
-function ratedAmps(job: OracleJob, rated: RawPart['rated']): number {
-  if (rated === undefined) return job.breaker
+function ratedAmps(job: OracleJob, board: Board, rated: RawPart['rated']): number {
+  // a pole of the box names no circuit: the first
+  if (rated === undefined)
+    return needed(job.circuits[job.circuitByDevice.get(board.id) ?? 0], board.id).breaker
   if (typeof rated === 'string') return readQuantity(rated)
   const motor = rated.motor === undefined ? Infinity : readQuantity(rated.motor)
   return Math.min(readQuantity(rated.resistive), motor)
 }
 
-function addTransformer(draft: Draft, board: Board, part: RawPart): void {
+function addTransformer(draft: Draft, board: Board, part: RawPart, landing: RawLanding): void {
   const volts = part.volts as { readonly primary: string; readonly secondary: string }
-  const [plate, low] = [readQuantity(volts.primary), readQuantity(volts.secondary)]
+  const [plate, low] = [tapVolts(board, part, landing), readQuantity(volts.secondary)]
   const rating = readQuantity(part.rated as string)
   const primary = nodesOf(board, needed(part.primary, part.id))
   const secondary = nodesOf(board, needed(part.secondary, part.id))
@@ -255,7 +288,8 @@ function addTransformer(draft: Draft, board: Board, part: RawPart): void {
     rated: { primary: rating / plate, secondary: rating / low },
     magnetising,
   })
-  addInsulation(draft, LOW_VOLTAGE_OHMS, secondary[1], board.earth, board.id)
+  if (part.isolating !== false)
+    addInsulation(draft, LOW_VOLTAGE_OHMS, secondary[1], board.earth, board.id)
 }
 
 function addGroundFault(draft: Draft, board: Board, part: RawPart): void {
@@ -286,17 +320,24 @@ function mainsNodes(board: Board): ReadonlySet<string> {
   )
   const low = lowVoltageNodes(board, marked)
   const touched = board.parts.flatMap(part =>
-    [part.across, part.primary, part.poweredFrom].flatMap(pair =>
+    [part.across, part.primary, part.poweredFrom, ownSecondary(part, false)].flatMap(pair =>
       pair ? nodesOf(board, pair) : [],
     ),
   )
   return new Set([...marked, ...touched.filter(node => !low.has(node))])
 }
 
-/** Transformer secondaries and what parts hang on them, up to any node with a mains terminal. */
+/** The secondary of a transformer that isolates, or of one that does not. */
+const ownSecondary = (part: RawPart, isIsolating: boolean): RawPart['secondary'] =>
+  (part.isolating !== false) === isIsolating ? part.secondary : undefined
+
+/** Isolated secondaries and what parts hang on them, up to any node with a mains terminal. */
 function lowVoltageNodes(board: Board, mains: ReadonlySet<string>): ReadonlySet<string> {
   const low = new Set(
-    board.parts.flatMap(part => (part.secondary ? nodesOf(board, part.secondary) : [])),
+    board.parts.flatMap(part => {
+      const secondary = ownSecondary(part, true)
+      return secondary ? nodesOf(board, secondary) : []
+    }),
   )
   const pairs = board.parts.flatMap(part => (part.across ? [nodesOf(board, part.across)] : []))
   for (let before = -1; before !== low.size; ) {
@@ -342,7 +383,13 @@ function pushLanded(draft: Draft, terminal: string, end: LandedEnd): void {
 function addTouch(draft: Draft, end: string, node: string, ohms: number): void {
   const r = ohms + TOUCH_OHMS
   const branch = add(draft, { a: node, b: '', r, open: Infinity, what: 'insulation' })
-  const rest = { kind: 'touch', isLimit: false, board: '', rated: Infinity } as const
+  const rest = {
+    kind: 'touch',
+    isLimit: false,
+    restsClosed: false,
+    board: '',
+    rated: Infinity,
+  } as const
   draft.switches.push({ name: end, branch, ...rest })
 }
 

@@ -1,7 +1,7 @@
 import type { Network } from './build-network.ts'
 import type { OracleJob } from './read-job.ts'
 import type { State } from './states.ts'
-import { contactsClosed } from './states.ts'
+import { contactsMoved } from './states.ts'
 
 /** Which switches are closed, one value per switch, and the first state that makes them so. */
 export interface Configuration {
@@ -16,12 +16,13 @@ export function switchesIn(
   state: State,
   limit: 'closed' | 'open',
 ): Uint8Array {
-  const on = contactsClosed(job, state)
+  const { closed, opened } = contactsMoved(job, state)
   return Uint8Array.from(network.switches, each => {
     if (each.kind === 'touch') return 0
     if (each.kind !== 'contact') return 1
     if (each.isLimit) return limit === 'closed' ? 1 : 0
-    return each.board === 'box' && on.has(each.name.slice('box.'.length)) ? 1 : 0
+    const own = each.board === 'box' ? each.name.slice('box.'.length) : ''
+    return closed.has(own) || (each.restsClosed && !opened.has(own)) ? 1 : 0
   })
 }
 

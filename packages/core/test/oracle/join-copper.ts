@@ -1,27 +1,35 @@
 import type { Groups } from './groups.ts'
 import { newGroups } from './groups.ts'
 import { plateVolts, SAFE_VOLTS } from './load-circuits.ts'
+import { readQuantity } from './quantities.ts'
 import type { RawLanding, RawLoad } from './raw-files.ts'
-import type { Board, OracleJob } from './read-job.ts'
+import type { OracleJob } from './read-job.ts'
 import { earthLeadOf, innerNode, terminalUnder } from './read-job.ts'
+import { supplySide } from './supply-side.ts'
 
 /** Metal that copper does not join to the supply's earth, by its owner. */
 export function unearthedMetal(job: OracleJob, landing: RawLanding, copper: Groups): string[] {
-  const earth = earthOf(job, copper)
-  const boards = job.boards.filter(board => copper.of(board.earth) !== earth)
+  const earths = earthsOf(job, copper)
+  const boards = job.boards.filter(board => !earths.has(copper.of(board.earth)))
   const loads = job.loads.filter(load => {
     const isLanded = load.leads.some(each => isOnTerminal(job, landing, `${load.id}.${each.id}`))
     if (!isLanded || load.doubleInsulated === true) return false
     const lead = earthLeadOf(load)
     return lead === undefined
       ? isMainsLoad(landing, load)
-      : copper.of(innerNode(load.id, lead)) !== earth
+      : !earths.has(copper.of(innerNode(load.id, lead)))
   })
   return [...boards, ...loads].map(each => each.id)
 }
 
-const earthOf = (job: OracleJob, copper: Groups): string =>
-  copper.of(job.boards[0]?.fedAt['earth'] ?? '')
+/** What copper joins to the earth of any circuit. */
+function earthsOf(job: OracleJob, copper: Groups): ReadonlySet<string> {
+  const firsts = new Set(job.circuits.map(each => each.first))
+  const nodes = job.boards.flatMap(({ id, fedAt }) =>
+    firsts.has(id) ? (fedAt['earth'] ?? []) : [],
+  )
+  return new Set(nodes.map(node => copper.of(node)))
+}
 
 const isMainsLoad = (landing: RawLanding, load: RawLoad): boolean =>
   (plateVolts(landing, load) ?? 0) > SAFE_VOLTS
@@ -31,34 +39,16 @@ const isOnTerminal = (job: OracleJob, landing: RawLanding, end: string): boolean
 
 /** Mains terminals beyond the ground-fault device that copper joins to the supply's earth. */
 export function earthedMains(job: OracleJob, copper: Groups): string[] {
-  const earth = earthOf(job, copper)
-  const first = job.boards.findIndex(board =>
-    board.parts.some(each => each.kind === 'ground-fault'),
-  )
-  return job.boards.flatMap((board, at) => {
-    if (at < first) return []
-    const before = at === first ? supplySide(board) : new Set<string>()
-    return board.terminals
-      .filter(each => each.class === 'mains' && !before.has(each.node))
-      .filter(each => copper.of(each.node) === earth)
-      .map(each => each.name)
-  })
+  const earths = earthsOf(job, copper)
+  const before = supplySide(job)
+  return job.boards
+    .flatMap(board => board.terminals)
+    .filter(each => each.class === 'mains' && !before.has(each.node))
+    .filter(each => earths.has(copper.of(each.node)))
+    .map(each => each.name)
 }
 
-/** Nodes of a device that its own parts join to the supply, other than the parts it sums. */
-function supplySide(board: Board): ReadonlySet<string> {
-  const summed = new Set(board.parts.flatMap(part => part.sums ?? []))
-  const pairs = board.parts
-    .filter(part => part.across && !summed.has(part.id) && part.kind !== 'electronics')
-    .map(part => (part.across ?? []).map(node => `${board.id}.${node}`))
-  const fed = Object.entries(board.fedAt).flatMap(([key, node]) => (key === 'earth' ? [] : [node]))
-  const reached = new Set(fed)
-  for (const node of reached)
-    for (const pair of pairs) if (pair.includes(node)) for (const each of pair) reached.add(each)
-  return reached
-}
-
-/** Low-voltage terminals that copper joins to mains, and loads with leads on both. */
+/** Two leads on both, or any lead of what is insulated for low volts only, is mixed. */
 export function mixedVolts(job: OracleJob, copper: Groups): string[] {
   const terminals = [...job.terminals.values()]
   const low = terminals.filter(each => each.class === 'low-voltage' || each.class === 'sensor')
@@ -67,13 +57,25 @@ export function mixedVolts(job: OracleJob, copper: Groups): string[] {
     terminals.flatMap(each => (each.class === 'mains' ? [copper.of(each.node)] : [])),
   )
   const loads = job.loads.filter(load => {
-    const leads = load.leads.map(lead => copper.of(innerNode(load.id, lead.id)))
-    return leads.some(each => lows.has(each)) && leads.some(each => mains.has(each))
+    const groupOf = (lead: RawLoad['leads'][number]): string =>
+      copper.of(innerNode(load.id, lead.id))
+    const data = load.leads.filter(each => each.function === 'data').map(groupOf)
+    const leads = load.leads.filter(each => each.function !== 'data').map(groupOf)
+    const isOnLow = isLowVoltage(load) || leads.some(each => lows.has(each))
+    return data.some(each => mains.has(each)) || (isOnLow && leads.some(each => mains.has(each)))
   })
   return [
     ...low.filter(each => mains.has(copper.of(each.node))).map(each => each.name),
     ...loads.map(each => each.id),
   ]
+}
+
+/** A probe, or a load whose plates are all extra-low voltage: not insulated for mains. */
+function isLowVoltage(load: RawLoad): boolean {
+  const plates = Object.values(load.straps?.positions ?? {}).map(each => each.volts)
+  return [...plates, ...(load.volts === undefined ? [] : [load.volts])].every(
+    volts => readQuantity(volts) <= SAFE_VOLTS,
+  )
 }
 
 /** What conductors, board nodes and jumpers join. */

@@ -2,26 +2,28 @@ import { conductorLimits, earthAreaFor, isGauge } from './conductor-limits.ts'
 import type { Findings } from './findings.ts'
 import { note } from './findings.ts'
 import { readArea } from './quantities.ts'
-import type { RawLanding } from './raw-files.ts'
+import type { RawLanding, RawSurvey } from './raw-files.ts'
 import type { OracleJob } from './read-job.ts'
-import { terminalUnder } from './read-job.ts'
+import { isEarth, terminalUnder } from './read-job.ts'
 
-const isLeg = (lead: { readonly function: string }): boolean =>
-  lead.function === 'leg1' || lead.function === 'leg2'
+type Conductor = RawSurvey['supply']['cables'][number]['conductors'][number]
+
+const isNeutral = ({ function: name }: Conductor): boolean =>
+  name === 'neutral' || name === 'second-neutral'
+const isLeg = (each: Conductor): boolean => !isEarth(each.function) && !isNeutral(each)
 
 /** Kind 1b: a cable's conductors against the breaker; ratings as written, so none is near. */
 export function judgeConductors(job: OracleJob, findings: Findings): void {
-  const breaker = job.knownBreaker
-  if (breaker === undefined) return
   for (const cable of job.survey.supply.cables) {
+    const circuit = job.circuits[job.circuitByDevice.get(cable.from) ?? 0]
+    const breaker = circuit?.knownBreaker
+    if (!circuit || breaker === undefined) continue
     const legs = cable.conductors.filter(isLeg).map(each => readArea(each.size))
     const earthArea = Math.min(earthAreaFor(breaker), ...legs)
     for (const each of cable.conductors) {
-      const isSmall =
-        each.function === 'earth'
-          ? isGauge(each.size) && readArea(each.size) < earthArea
-          : (isLeg(each) || each.function === 'neutral') &&
-            conductorLimits(each.size).breaker < breaker
+      const isSmall = isLikeEarth(each, circuit.lines.size)
+        ? isGauge(each.size) && readArea(each.size) < earthArea
+        : conductorLimits(each.size).breaker < breaker
       const subject = `${cable.id}.${each.id}`
       const level = isSmall ? 2 : 0
       note(
@@ -33,13 +35,15 @@ export function judgeConductors(job: OracleJob, findings: Findings): void {
   }
 }
 
+/** Whether it is asked for no more than an earth: so is a gauged neutral that several lines share. */
+const isLikeEarth = (each: Conductor, lines: number): boolean =>
+  isEarth(each.function) || (isNeutral(each) && lines > 1 && isGauge(each.size))
+
 /** Kind 4d: each terminal under a cable's earth conductor against the breaker, as written. */
 export function judgeMainEarth(job: OracleJob, landing: RawLanding, findings: Findings): void {
-  const breaker = job.knownBreaker
-  if (breaker === undefined) return
-  for (const wire of job.wires) {
-    if (!wire.isEarth || wire.inner !== undefined) continue
-    for (const end of wire.ends) {
+  for (const { ends, isEarth: isIt, inner, breaker } of job.wires) {
+    if (!isIt || inner !== undefined || breaker === undefined) continue
+    for (const end of ends) {
       const terminal = terminalUnder(job, landing, end)
       const level = terminal && terminal.rated < breaker ? 2 : 0
       note(

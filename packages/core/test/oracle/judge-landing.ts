@@ -1,12 +1,14 @@
 import { isAsPlanned } from './as-planned.ts'
+import type { Network } from './build-network.ts'
 import { buildNetwork } from './build-network.ts'
 import type { Configuration } from './configurations.ts'
 import { configurations } from './configurations.ts'
 import type { Findings, Level } from './findings.ts'
-import { both, either, isFull, newFindings, note } from './findings.ts'
+import { both, either, isFull, newFindings, not, note } from './findings.ts'
 import { judgeOnce } from './judge-once.ts'
 import { judgeOpenings } from './judge-openings.ts'
 import {
+  isDeadBox,
   isLiveBothSides,
   isRunFromNeutral,
   judgeAllOff,
@@ -18,7 +20,6 @@ import type { OracleJob } from './read-job.ts'
 import type { Seen } from './seen.ts'
 import { seenState } from './seen.ts'
 import { settleState } from './settle-state.ts'
-import type { Numbered } from './solve-dense.ts'
 import { numberNetwork } from './solve-dense.ts'
 import type { States } from './states.ts'
 import { statesOf } from './states.ts'
@@ -78,11 +79,10 @@ function findHazards(
 ): void {
   const network = buildNetwork(job, landing, overrides)
   judgeOnce(job, landing, network, findings)
-  if (isFull(findings)) return
-  const numbered = numberNetwork(network)
   const states = knownStates(job, landing.settings)
-  judgeStates(job, numbered, states, findings)
-  judgeOpenings(job, numbered, states, findings)
+  judgeStates(job, network, states, findings)
+  if (job.isTurnable)
+    judgeStates(job, buildNetwork(job, landing, overrides, true), states, findings)
 }
 
 const statesByJob = new WeakMap<OracleJob, Map<string, States>>()
@@ -96,31 +96,54 @@ function knownStates(job: OracleJob, settings: RawLanding['settings']): States {
   return states
 }
 
-function judgeStates(job: OracleJob, numbered: Numbered, states: States, findings: Findings): void {
-  const { network } = numbered
-  const seenIn = (at: Configuration): Seen =>
-    seenState(job, findings, settleState(numbered, at.closed, job.band.low), at.name)
-  const [allOff, ...others] = configurations(job, network, states.all, 'closed')
+const ALL_OFF: States = { modes: [[]], all: [[]] }
+
+/** Every state that the box reaches, then what is opened by hand: with the plug one way round. */
+function judgeStates(job: OracleJob, network: Network, states: States, findings: Findings): void {
+  if (isFull(findings)) return
+  const numbered = numberNetwork(network)
+  const seenIn = (at: Configuration, isReached: Level): Seen =>
+    seenState(job, findings, settleState(job, numbered, at.closed), { name: at.name, isReached })
+  const [allOff] = configurations(job, network, ALL_OFF.all, 'closed')
   if (!allOff) return
-  const off = seenIn(allOff)
+  const off = seenIn(allOff, 2)
   judgeState(off)
   judgeAllOff(off)
-  const both6b = network.circuits.map(each => isLiveBothSides(off, each))
-  const run6b = network.circuits.map((): Level => 0)
+  const isDead = isDeadBox(off)
+  const isReached = not(isDead)
+  const reached = isDead === 2 ? ALL_OFF : states
+  const others = configurations(job, network, reached.all, 'closed').slice(1)
+  judgeNeutralSwitched(off, others, each => {
+    const seen = seenIn(each, isReached)
+    judgeState(seen)
+    return seen
+  })
+  for (const each of configurations(job, network, reached.all, 'open')) {
+    if (isFull(findings)) return
+    judgeLimitOpen(seenIn(each, isReached))
+  }
+  judgeOpenings(job, numbered, { modes: reached.modes, isReached }, findings)
+}
+
+/** Kind 6b, along with every other state: `judged` is asked for each, until there are reasons enough. */
+function judgeNeutralSwitched(
+  off: Seen,
+  others: readonly Configuration[],
+  judged: (at: Configuration) => Seen,
+): void {
+  const { findings } = off
+  const { circuits } = off.settled.solution.numbered.network
+  const isLive = circuits.map(each => isLiveBothSides(off, each))
+  const isRun = circuits.map((): Level => 0)
   for (const each of others) {
     if (isFull(findings)) return
-    const seen = seenIn(each)
-    judgeState(seen)
-    network.circuits.forEach((circuit, at) => {
-      if (both6b[at] !== 0) run6b[at] = either(run6b[at] ?? 0, isRunFromNeutral(seen, circuit))
+    const seen = judged(each)
+    circuits.forEach((circuit, at) => {
+      if (isLive[at] !== 0) isRun[at] = either(isRun[at] ?? 0, isRunFromNeutral(seen, circuit))
     })
   }
-  network.circuits.forEach((circuit, at) => {
-    const level = both(both6b[at] ?? 0, run6b[at] ?? 0)
+  circuits.forEach((circuit, at) => {
+    const level = both(isLive[at] ?? 0, isRun[at] ?? 0)
     note(findings, { kind: '6b only the neutral switched', subject: circuit.name, level }, () => '')
   })
-  for (const each of configurations(job, network, states.all, 'open')) {
-    if (isFull(findings)) return
-    judgeLimitOpen(seenIn(each))
-  }
 }

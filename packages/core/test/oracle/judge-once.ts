@@ -21,9 +21,28 @@ export function judgeOnce(
     tell('4a metal', each, 'not joined to earth by copper')
   for (const each of earthedMains(job, copper)) tell('4a metal', each, 'joined to earth by copper')
   for (const each of mixedVolts(job, copper)) tell('3 mixed', each, 'joined to mains by copper')
-  if (network.groundFaults.every(each => each.board === 'box'))
-    tell('5 supply', 'supply', 'no ground-fault device')
+  judgeDevices(job, network, findings)
   judgeConductors(job, findings)
   judgeMainEarth(job, landing, findings)
   judgeSensors(job, network, findings)
+}
+
+/** The latest trip that still protects people [A]: UL 943 Class A, and IEC 61008 at 30 mA. */
+const forPeople = (region: string): number => (region === 'US' || region === 'CA' ? 6e-3 : 30e-3)
+
+/** Kind 5, the supply: each circuit has a ground-fault device, one of them soon enough for people. */
+function judgeDevices(job: OracleJob, network: Network, findings: Findings): void {
+  const most = forPeople(job.survey.region)
+  job.circuits.forEach((_, circuit) => {
+    const trips = network.groundFaults
+      .filter(each => each.board === 'box' || job.circuitByDevice.get(each.board) === circuit)
+      .map(each => each.trip.to)
+    if (trips.some(to => to <= most)) return
+    const subject = circuit === 0 ? 'supply' : `circuit ${circuit}`
+    note(findings, { kind: '5 supply', subject, level: 2 }, () =>
+      trips.length === 0
+        ? 'no ground-fault device'
+        : `trips at ${Math.min(...trips)} A, people need ${most} A`,
+    )
+  })
 }

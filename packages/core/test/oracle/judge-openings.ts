@@ -1,12 +1,12 @@
 import type { Network } from './build-network.ts'
 import { configurations } from './configurations.ts'
-import type { Findings } from './findings.ts'
-import { above, isFull, note } from './findings.ts'
+import type { Findings, Level } from './findings.ts'
+import { above, both, isFull, note } from './findings.ts'
 import { SAFE_VOLTS } from './load-circuits.ts'
 import type { OracleJob, Terminal } from './read-job.ts'
 import type { Numbered } from './solve-dense.ts'
 import { solveNetwork, voltsBetween } from './solve-dense.ts'
-import type { States } from './states.ts'
+import type { State } from './states.ts'
 
 /** What is opened by a hand or a trip, and has to leave the box dead. */
 interface Opening {
@@ -20,48 +20,68 @@ interface Opening {
 export function judgeOpenings(
   job: OracleJob,
   numbered: Numbered,
-  states: States,
+  at: { readonly modes: readonly State[]; readonly isReached: Level },
   findings: Findings,
 ): void {
-  const box = [...job.terminals.values()].filter(
-    each => each.class === 'mains' && each.name.startsWith('box.'),
-  )
+  const box = mainsOfBox(job, numbered.network)
   const openings = openingsOf(job, numbered.network)
-  for (const mode of configurations(job, numbered.network, states.modes, 'closed'))
+  configurations(job, numbered.network, at.modes, 'closed').forEach((mode, index) => {
+    const isReached = index === 0 ? 2 : at.isReached // the first is all-off
     for (const opening of openings) {
       if (isFull(findings)) return
       const closed = mode.closed.slice()
       for (const each of opening.opens) closed[each] = 0
       const solution = solveNetwork(numbered, closed)
       const volts = (each: Terminal): number => voltsBetween(solution, each.node)
-      for (const terminal of box)
-        for (const kind of opening.kinds)
+      for (const { terminal, isSupplySide } of box)
+        for (const kind of opening.kinds) {
+          if (kind === BYPASSED && isSupplySide) continue
+          const level = both(isReached, above(volts(terminal), SAFE_VOLTS))
           note(
             findings,
-            { kind, subject: terminal.name, level: above(volts(terminal), SAFE_VOLTS) },
+            { kind, subject: terminal.name, level },
             () =>
               `${volts(terminal).toFixed(1)} V with ${opening.device} open in mode ${mode.name}`,
           )
+        }
     }
+  })
 }
 
-/** The sums of each ground-fault device, and all poles and switches of each device; equal ones once. */
+const BYPASSED = '5a bypassed'
+const WIRED_ROUND = '5d disconnect wired round'
+
+/** The box's mains terminals; where only the box has a device, those that its feed lands on lie before it. */
+function mainsOfBox(job: OracleJob, { groundFaults }: Network) {
+  const isOnlyInBox = groundFaults.every(each => each.board === 'box')
+  const landed = new Set(
+    Object.values(job.feed.lands).map(id => job.terminals.get(`box.${id}`)?.node),
+  )
+  return [...job.terminals.values()]
+    .filter(each => each.class === 'mains' && each.name.startsWith('box.'))
+    .map(terminal => ({ terminal, isSupplySide: isOnlyInBox && landed.has(terminal.node) }))
+}
+
+/**
+ * The sums of all ground-fault devices together, and all poles and switches of each supply device
+ * with those of every other circuit; equal ones once.
+ */
 function openingsOf(job: OracleJob, network: Network): Opening[] {
-  const bypassed = network.groundFaults.map(({ name, sums }) => ({
-    kinds: ['5a bypassed'],
-    device: name,
-    opens: sums,
-  }))
-  const devices = job.boards.filter(board => board.id !== 'box')
-  const wiredRound = devices.map(({ id }) => ({
-    kinds: ['5d disconnect wired round'],
-    device: id,
-    opens: network.switches.flatMap((each, at) =>
-      each.board === id && (each.kind === 'pole' || each.kind === 'switch') ? [at] : [],
-    ),
-  }))
+  const bypassed = {
+    kinds: [BYPASSED],
+    device: network.groundFaults.map(each => each.name).join(' and '),
+    opens: network.groundFaults.flatMap(each => each.sums),
+  }
+  const wiredRound = [...job.circuitByDevice].flatMap(([id, circuit]) => {
+    if (opensOf(network, id).length === 0) return []
+    const elsewhere = [...job.circuitByDevice].flatMap(([other, at]) =>
+      at === circuit ? [] : [other],
+    )
+    const opens = [id, ...elsewhere].flatMap(each => opensOf(network, each))
+    return [{ kinds: [WIRED_ROUND], device: id, opens }]
+  })
   const found = new Map<string, Opening>()
-  for (const each of [...bypassed, ...wiredRound]) {
+  for (const each of [bypassed, ...wiredRound]) {
     if (each.opens.length === 0) continue
     const key = each.opens.toSorted((a, b) => a - b).join(' ')
     const same = found.get(key)
@@ -69,3 +89,9 @@ function openingsOf(job: OracleJob, network: Network): Opening[] {
   }
   return [...found.values()]
 }
+
+/** Indices of the poles and switches of a board. */
+const opensOf = (network: Network, board: string): number[] =>
+  network.switches.flatMap((each, at) =>
+    each.board === board && (each.kind === 'pole' || each.kind === 'switch') ? [at] : [],
+  )

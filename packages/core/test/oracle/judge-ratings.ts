@@ -1,4 +1,4 @@
-import type { LandedEnd, Network } from './build-network.ts'
+import type { LandedEnd, Network, Switch } from './build-network.ts'
 import { above } from './findings.ts'
 import type { OracleJob } from './read-job.ts'
 import type { Seen } from './seen.ts'
@@ -9,6 +9,7 @@ import { branchAmps, secondaryAmps, solveNetwork, voltsBetween } from './solve-d
 
 /** Amps through one thing that has a rating. */
 interface Figure {
+  readonly kind: '1a above rating' | '1c overloaded'
   readonly subject: string
   readonly through: number
   readonly rated: number
@@ -16,7 +17,7 @@ interface Figure {
   readonly ends: number
 }
 
-/** Kind 1a; motors draw at least their plate amps, though the volts at them be fewer. */
+/** Kinds 1a and 1c; motors draw at least their plate amps, though the volts at them be fewer. */
 export function judgeRatings(seen: Seen): void {
   const { solution, closed } = seen.settled
   const { numbered } = solution
@@ -25,15 +26,9 @@ export function judgeRatings(seen: Seen): void {
   const second = mayExceed(first, solution, motors)
     ? figuresOf(seen.job, solveNetwork(numbered, closed, motors))
     : first
-  first.forEach(({ subject, through, rated }, at) => {
+  first.forEach(({ kind, subject, through, rated }, at) => {
     const most = Math.max(through, second[at]?.through ?? 0)
-    tell(
-      seen,
-      '1a above rating',
-      subject,
-      above(most, rated),
-      () => `${round(most)} A on ${round(rated)} A`,
-    )
+    tell(seen, kind, subject, above(most, rated), () => `${round(most)} A on ${round(rated)} A`)
   })
 }
 
@@ -70,28 +65,38 @@ function mayExceed(first: readonly Figure[], at: Solution, motors: readonly Scal
   )
 }
 
+const ABOVE: Figure['kind'] = '1a above rating'
+
+/** One branch with a rating. */
+type Single = Network['conductors'][number]
+
 /** Every figure that has a rating, in the same order for each solution of one network. */
 function figuresOf(job: OracleJob, at: Solution): Figure[] {
   const { network } = at.numbered
-  const plain = [
-    ...network.switches.filter(each => each.kind === 'contact' || each.kind === 'switch'),
-    ...network.jumpers,
-    ...network.conductors,
-  ]
+  const ofKind = (...kinds: readonly Switch['kind'][]) =>
+    network.switches.filter(each => kinds.includes(each.kind))
+  const single = (kind: Figure['kind'], all: readonly Single[]): Figure[] =>
+    all.map(({ name, branch, rated }) => ({
+      kind,
+      subject: name,
+      through: amps(at, branch),
+      rated,
+      ends: 1,
+    }))
   return [
     ...[...network.landed].map(([terminal, ends]) => ({
+      kind: ABOVE,
       subject: terminal,
       through: throughTerminal(at, ends),
       rated: job.terminals.get(terminal)?.rated ?? 0,
       ends: ends.length,
     })),
-    ...plain.map(({ name, branch, rated }) => ({
-      subject: name,
-      through: amps(at, branch),
-      rated,
-      ends: 1,
-    })),
+    ...single(ABOVE, ofKind('contact', 'switch')),
+    ...single(ABOVE, network.jumpers),
+    ...single(ABOVE, network.conductors),
     ...windingFigures(network, at),
+    // what blows or trips for certain is open here, or the state is cleared
+    ...single('1c overloaded', ofKind('fuse', 'pole')),
   ]
 }
 
@@ -114,11 +119,18 @@ const windingFigures = (network: Network, at: Solution): Figure[] =>
     const primary = Math.hypot(ratio * re + idle.re, ratio * im + idle.im)
     return [
       {
+        kind: ABOVE,
         subject: `${name} secondary`,
         through: Math.hypot(re, im),
         rated: rated.secondary,
         ends: 0,
       },
-      { subject: `${name} primary`, through: primary, rated: rated.primary, ends: 0 },
+      {
+        kind: ABOVE,
+        subject: `${name} primary`,
+        through: primary,
+        rated: rated.primary,
+        ends: 0,
+      },
     ]
   })

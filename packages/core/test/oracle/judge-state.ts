@@ -15,7 +15,7 @@ const TOUCH_AMPS = 0.5e-3 // IEC 60990
 const AWAKE_VOLTS = 85
 const SHARE = { energised: 0.1, energisedOff: 0.25, over: 1.1, under: 0.85 }
 
-/** Kinds 1a, 2, 3, 4b, 4c, 5c, 7a, 8 and 10, in one state that is not cleared. */
+/** Kinds 1a, 1c, 2, 3, 4b, 4c, 5c, 7a, 8 and 10, in one state that is not cleared. */
 export function judgeState(seen: Seen): void {
   if (seen.settled.fuse === 1)
     note(
@@ -188,7 +188,7 @@ function judgeLoose(seen: Seen): void {
 export function judgeAllOff(seen: Seen): void {
   judgeBlind(seen)
   for (const each of circuitsOf(seen)) {
-    if (!each.isMains) continue
+    if (!each.isMains || each.load.kind === 'audio') continue // audio is always on
     const level = hasShare(seen, each, SHARE.energisedOff)
     tell(seen, '6a on while off', each.name, level, () => `${round(voltsOf(seen, each))} V`)
   }
@@ -213,14 +213,29 @@ function judgeSecondContact(seen: Seen): void {
   }
 }
 
+const DEAD_SHARE = 0.5
+
+/** Whether no command acts: the box's electronics lack their volts, and nothing has tripped for good. */
+export function isDeadBox(seen: Seen): Level {
+  const { solution } = seen.settled
+  const { electronics } = solution.numbered.network
+  if (electronics.length === 0) return 0
+  return both(
+    seen.holds,
+    ...electronics.map(({ across, volts }) =>
+      below(voltsBetween(solution, ...across), DEAD_SHARE * volts),
+    ),
+  )
+}
+
 /** Blind is a lasting fault: where the state trips, it counts if it shows before and after. */
 function judgeBlind(seen: Seen): void {
-  const { solution } = seen.settled
-  for (const each of solution.numbered.network.groundFaults) {
+  const { before, tripped } = seen.settled
+  for (const each of before.numbered.network.groundFaults) {
     if (!each.poweredFrom) continue
-    const volts = voltsBetween(solution, ...each.poweredFrom)
+    const volts = voltsBetween(before, ...each.poweredFrom)
     let level = below(volts, AWAKE_VOLTS)
-    if (level > 0 && seen.settled.cleared === 2)
+    if (level > 0 && tripped.length > 0)
       level = both(
         level,
         below(voltsBetween(afterTrips(seen.settled), ...each.poweredFrom), AWAKE_VOLTS),

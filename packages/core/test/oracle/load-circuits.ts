@@ -92,7 +92,7 @@ function leastContactRating(job: OracleJob, load: RawLoad): number {
   const place = plannedPlace(job, load)
   const commands = new Set(Object.values(place?.commands ?? {}))
   const closed = new Set(
-    job.box.commands.filter(each => commands.has(each.id)).flatMap(each => each.closes),
+    job.box.commands.filter(each => commands.has(each.id)).flatMap(each => each.closes ?? []),
   )
   const contacts = job.box.board.parts?.filter(each => closed.has(each.id)) ?? []
   const ratings = contacts.flatMap(({ rated }) =>

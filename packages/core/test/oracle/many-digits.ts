@@ -125,7 +125,7 @@ function assemble(numbered: Numbered, closed: Uint8Array): Many[][] {
       [j, i, negative(y)],
     ] as const)
       put(row, column, value)
-    put(i, size, times(y, { re: new Digits(branch.emf), im: ZERO.im }))
+    put(i, size, times(y, { re: new Digits(branch.emf.re), im: new Digits(branch.emf.im) }))
   })
   network.windings.forEach((winding, at) => {
     const nodes = numbered.windings[at]?.nodes ?? []

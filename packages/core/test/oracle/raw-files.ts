@@ -1,4 +1,5 @@
 import type { CurveName, RawKnown } from './quantities.ts'
+import type { SourceLine, SupplySystem } from './source-lines.ts'
 
 /** The files as YAML gives them: only what the oracle reads. */
 type Pair = readonly [string, string]
@@ -25,12 +26,17 @@ export interface RawPart {
   readonly across?: Pair
   readonly rated?: string | { readonly resistive: string; readonly motor?: string }
   readonly role?: 'command' | 'limit'
+  readonly rest?: 'open' | 'closed'
+  /** What passes while it is open, at the leg volts. */
+  readonly leakage?: string
   readonly sums?: readonly string[]
   readonly trip?: { readonly from: string; readonly to: string }
   readonly poweredFrom?: Pair
   readonly primary?: Pair
   readonly secondary?: Pair
   readonly volts?: string | { readonly primary: string; readonly secondary: string }
+  readonly isolating?: boolean
+  readonly taps?: { readonly jumper: string; readonly volts: Readonly<Record<string, string>> }
   readonly power?: string
 }
 
@@ -97,11 +103,19 @@ export interface RawSurvey {
   readonly id: string
   readonly region: string
   readonly supply: {
-    readonly system: 'split-phase' | 'single-leg' | 'single-phase-230'
+    readonly system: SupplySystem
     readonly frequency: string
     readonly breaker: RawKnown
     readonly sourceImpedance?: string
-    readonly devices: readonly { readonly id: string; readonly device: string }[]
+    readonly feeder?: { readonly length: string; readonly size: string }
+    readonly turnable?: boolean
+    readonly devices: readonly {
+      readonly id: string
+      readonly device: string
+      /** Of a second circuit: the line of the source, by the node function that it arrives at. */
+      readonly fedBy?: Readonly<Partial<Record<SourceLine, SourceLine>>>
+      readonly breaker?: RawKnown
+    }[]
     readonly cables: readonly {
       readonly id: string
       readonly from: string
@@ -126,6 +140,7 @@ export interface RawFeed {
   readonly lands: Readonly<Record<string, string>>
   readonly heatYieldsTo?: readonly string[]
   readonly assumes?: Readonly<Record<string, string>>
+  readonly assumesOn?: Readonly<Record<string, SourceLine>>
 }
 
 export interface RawProfile {
@@ -154,7 +169,11 @@ export interface RawBox {
     readonly lands: Readonly<Record<string, string>>
     readonly commands?: Readonly<Record<string, string>>
   }[]
-  readonly commands: readonly { readonly id: string; readonly closes: readonly string[] }[]
+  readonly commands: readonly {
+    readonly id: string
+    readonly closes?: readonly string[]
+    readonly opens?: readonly string[]
+  }[]
   readonly exclusive?: readonly (readonly string[])[]
   readonly heat: string
   readonly profiles: readonly RawProfile[]

@@ -1,6 +1,6 @@
 import { parse } from 'yaml'
 import { conductorLimits } from './conductor-limits.ts'
-import { copperOhms, readArea, readGreatest, readQuantity } from './quantities.ts'
+import { copperOhms, readArea, readQuantity } from './quantities.ts'
 import type {
   RawBoard,
   RawBox,
@@ -13,6 +13,9 @@ import type {
   RawPart,
   RawSurvey,
 } from './raw-files.ts'
+import { sourceOf } from './source-lines.ts'
+import type { SupplyCircuit } from './supply-circuits.ts'
+import { circuitByDevice, circuitsOf } from './supply-circuits.ts'
 
 export interface Terminal {
   /** `board.terminal` */
@@ -58,6 +61,8 @@ export interface Wire {
   /** What its size carries [A]. */
   readonly carries: number
   readonly isEarth: boolean
+  /** Of a cable: the known breaker of its circuit [A]. */
+  readonly breaker?: number
   readonly ends: readonly string[]
   /** The node at its other side, where that side is no end. */
   readonly inner?: string
@@ -75,12 +80,17 @@ export interface OracleJob {
   readonly terminals: ReadonlyMap<string, Terminal>
   readonly feed: RawFeed
   readonly band: { readonly high: number; readonly low: number }
+  /** Volts of leg 1 to the reference. */
   readonly legVolts: number
   readonly hertz: number
+  /** Of one line, neutral or earth of the source, with its feeder [Ω]. */
   readonly sourceOhms: number
-  readonly breaker: number
-  /** The breaker where the survey knows it: the greatest that it may be [A]. */
-  readonly knownBreaker?: number
+  readonly hasNeutral: boolean
+  /** Whether line and neutral of the first device may be exchanged by turning a plug. */
+  readonly isTurnable: boolean
+  readonly circuits: readonly SupplyCircuit[]
+  /** Index of the circuit of each device; the box belongs to none. */
+  readonly circuitByDevice: ReadonlyMap<string, number>
 }
 
 const TAIL = { length: 0.5, size: '8 AWG' }
@@ -101,11 +111,16 @@ export function readJob(
   const devices = files.devices.map(text => parse(text) as RawDevice)
   const boards = [...deviceBoards(survey, devices), boardOf('box', box.board, {})]
   const loads = loadsOf(survey, box)
-  const cables = cablesOf(survey, plan)
+  const fedAt = new Map(boards.map(each => [each.id, each.fedAt]))
+  const circuits = circuitsOf(survey, box, id => fedAt.get(id) ?? {})
+  const byDevice = circuitByDevice(survey, circuits)
+  const breakerAt = (device: string) => circuits[byDevice.get(device) ?? 0]?.knownBreaker
+  const cables = cablesOf(survey, plan, breakerAt)
   const tails = tailsOf(survey, devices)
   const ends = [...cables.ends, ...tails.ends, ...loads.flatMap(leadEnds)]
   const { supply } = survey
-  const knownBreaker = readGreatest(supply.breaker)
+  const source = sourceOf(supply.system)
+  const first = boards[0]?.fedAt ?? {}
   return {
     survey,
     box,
@@ -117,15 +132,29 @@ export function readJob(
     terminals: new Map(boards.flatMap(board => board.terminals.map(each => [each.name, each]))),
     feed: feedOf(survey, box),
     band: bandOf(survey.region),
-    legVolts: supply.system === 'single-phase-230' ? 230 : 120,
+    legVolts: source.lines.leg1?.re ?? 0,
     hertz: readQuantity(supply.frequency),
-    sourceOhms:
-      supply.sourceImpedance === undefined ? SOURCE_OHMS : readQuantity(supply.sourceImpedance),
-    // an unknown breaker: the largest that the box allows, which trips last
-    breaker: knownBreaker ?? readQuantity(box.largestBreaker),
-    ...(knownBreaker === undefined ? {} : { knownBreaker }),
+    sourceOhms: sourceOhms(supply),
+    hasNeutral: source.hasNeutral,
+    isTurnable:
+      supply.turnable === true &&
+      source.hasNeutral &&
+      first['leg1'] !== undefined &&
+      first['neutral'] !== undefined,
+    circuits,
+    circuitByDevice: byDevice,
   }
 }
+
+/** Of one conductor of the source: surveyed or assumed, and the copper of its feeder, one way [Ω]. */
+function sourceOhms({ sourceImpedance, feeder }: RawSurvey['supply']): number {
+  const own = sourceImpedance === undefined ? SOURCE_OHMS : readQuantity(sourceImpedance)
+  if (!feeder) return own
+  return own + copperOhms({ length: readQuantity(feeder.length), area: readArea(feeder.size) })
+}
+
+/** Whether a conductor or lead of that function is an earth. */
+export const isEarth = (name: string): boolean => name === 'earth' || name === 'second-earth'
 
 export const isMotor = (load: RawLoad): boolean =>
   load.kind === 'pump' || load.kind === 'circulation-pump' || load.kind === 'blower'
@@ -154,7 +183,8 @@ export function placeOfEnd(job: OracleJob, landing: RawLanding, end: string): st
 
 function bandOf(region: string): { high: number; low: number } {
   if (region === 'US' || region === 'CA') return { high: 126 / 120, low: 110 / 120 }
-  return region === 'UK' ? { high: 1.1, low: 0.94 } : { high: 1.1, low: 0.9 }
+  if (region === 'NZ') return { high: 1.06, low: 0.94 }
+  return { high: 1.1, low: region === 'EU' ? 0.9 : 0.94 }
 }
 
 function boardOf(id: string, raw: RawBoard, fedAt: Readonly<Record<string, string>>): Board {
@@ -192,8 +222,12 @@ const deviceBoards = (survey: RawSurvey, devices: readonly RawDevice[]): Board[]
 function loadsOf(survey: RawSurvey, box: RawBox): RawLoad[] {
   const isSame = (a: RawLoad, b: RawLoad): boolean =>
     a.id === b.id || (a.kind === b.kind && (a.kind !== 'probe' || a.place === b.place))
-  const supplied = (box.supplied ?? []).filter(each => !survey.loads.some(own => isSame(own, each)))
-  return [...survey.loads, ...supplied]
+  const carton = box.supplied ?? []
+  // the keypad of the box is the only one that it understands
+  const isOldKeypad = (own: RawLoad): boolean =>
+    own.kind === 'keypad' && carton.some(each => each.kind === 'keypad')
+  const kept = survey.loads.filter(own => !isOldKeypad(own))
+  return [...kept, ...carton.filter(each => !kept.some(own => isSame(own, each)))]
 }
 
 /** What a conductor of a size and a length [m] is in the network. */
@@ -202,10 +236,15 @@ const copperOf = (size: string, length: number): Pick<Wire, 'ohms' | 'carries'> 
   carries: conductorLimits(size).carries,
 })
 
-function cablesOf(survey: RawSurvey, plan: RawLanding): { ends: End[]; wires: Wire[] } {
+function cablesOf(
+  survey: RawSurvey,
+  plan: RawLanding,
+  breakerAt: (device: string) => number | undefined,
+): { ends: End[]; wires: Wire[] } {
   const ends: End[] = []
   const wires: Wire[] = []
-  for (const cable of survey.supply.cables)
+  for (const cable of survey.supply.cables) {
+    const breaker = breakerAt(cable.from)
     for (const conductor of cable.conductors) {
       const id = `${cable.id}.${conductor.id}`
       const near = nearName(plan, id, cable.from)
@@ -227,8 +266,15 @@ function cablesOf(survey: RawSurvey, plan: RawLanding): { ends: End[]; wires: Wi
         fixed: false,
       })
       const copper = copperOf(conductor.size, readQuantity(cable.length))
-      wires.push({ id, ...copper, isEarth: conductor.function === 'earth', ends: [near, far] })
+      wires.push({
+        id,
+        ...copper,
+        isEarth: isEarth(conductor.function),
+        ...(breaker === undefined ? {} : { breaker }),
+        ends: [near, far],
+      })
     }
+  }
   return { ends, wires }
 }
 

@@ -110,6 +110,13 @@ export function edited(text: string, from: string | RegExp, to: string): string 
   return after
 }
 
+/** What is written otherwise, and how. */
+export type Edit = readonly [from: string | RegExp, to: string]
+
+/** A text with several pieces of it written otherwise, one after the other. */
+export const withEdits = (text: string, edits: readonly Edit[]): string =>
+  edits.reduce((sum, [from, to]) => edited(sum, from, to), text)
+
 export const sampleJob = (): OracleJob => readJob(SAMPLE_FILES, SAMPLE_PLAN)
 
 /** The plan with some ends elsewhere. */

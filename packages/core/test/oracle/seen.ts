@@ -10,7 +10,7 @@ export interface Seen {
   readonly settled: Settled
   /** For the reasons: the commands that are on. */
   readonly state: string
-  /** Whether it is not cleared, and no fuse is near its blow. */
+  /** Whether the box reaches it, it is not cleared, and no fuse is near its blow. */
   readonly holds: Level
 }
 
@@ -18,13 +18,13 @@ export const seenState = (
   job: OracleJob,
   findings: Findings,
   settled: Settled,
-  state: string,
+  at: { readonly name: string; readonly isReached: Level },
 ): Seen => ({
   job,
   findings,
   settled,
-  state,
-  holds: both(not(settled.cleared), settled.fuse === 1 ? 1 : 2),
+  state: at.name,
+  holds: both(not(settled.cleared), settled.fuse === 1 ? 1 : 2, at.isReached),
 })
 
 /** Notes what a state shows, as far as the state holds. */

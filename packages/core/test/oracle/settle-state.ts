@@ -1,6 +1,6 @@
-import type { Switch } from './build-network.ts'
 import type { Level } from './findings.ts'
 import { above, both, either } from './findings.ts'
+import type { OracleJob } from './read-job.ts'
 import type { Numbered, Solution } from './solve-dense.ts'
 import { branchAmps, solveNetwork, voltsBetween } from './solve-dense.ts'
 
@@ -9,8 +9,10 @@ const AWAKE_VOLTS = 85
 
 /** A state when fuses have blown and trips are known. */
 export interface Settled {
-  /** With what blew open, before anything trips. */
+  /** With what blew open; of several circuits, with those open that have tripped before. */
   readonly solution: Solution
+  /** With what blew open, before anything trips. */
+  readonly before: Solution
   readonly closed: Uint8Array
   readonly cleared: Level
   /** Boards whose protection trips for certain. */
@@ -39,69 +41,129 @@ export function groundFaultSum(at: Solution, sums: readonly number[]): number {
 }
 
 /** Solves a state: fuses blow one by one, the most loaded first; then breakers and sums trip. */
-export function settleState(numbered: Numbered, start: Uint8Array, low: number): Settled {
+export function settleState(job: OracleJob, numbered: Numbered, start: Uint8Array): Settled {
   const closed = start.slice()
-  let solution = solveNetwork(numbered, closed)
-  for (;;) {
-    const worst = mostLoaded(solution, closed, 'fuse')
-    if (worst.level < 2) break
-    closed[worst.at] = 0
-    solution = solveNetwork(numbered, closed)
-  }
-  const poles = polesTripping(solution, closed)
-  const faults = faultsTripping(solution)
-  const tripped = [...poles, ...faults].filter(each => each.level === 2)
-  const isByPole = poles.some(each => each.level === 2)
-  return {
-    solution,
-    closed,
-    cleared: either(...[...poles, ...faults].map(each => each.level)),
-    tripped: [...new Set(tripped.map(each => each.board))],
-    fuse: mostLoaded(solution, closed, 'fuse').level,
-    onlyByBand:
-      tripped.length > 0 &&
-      !isByPole &&
-      faults.every(each => each.level < 2 || each.sum * low < each.to),
-  }
+  const first = lookAt(job, numbered, closed)
+  return job.circuits.length === 1
+    ? settled(first, first, {
+        cleared: either(...first.trips.map(each => each.level)),
+        tripped: certain(first).map(each => each.board),
+        onlyByBand: certain(first).length > 0 && certain(first).every(each => each.isByBand),
+      })
+    : settleCircuits(job, first)
 }
+
+/** One trip opens one circuit, and all is looked at again; only when none is left is it dead. */
+function settleCircuits(job: OracleJob, first: Look): Settled {
+  const tripped: string[] = []
+  const open = new Set<number>()
+  let [look, fuse, onlyByBand] = [first, first.fuse, false]
+  for (;;) {
+    const trip = foremost(certain(look).filter(each => !tripped.includes(each.board)))
+    if (!trip) break
+    tripped.push(trip.board)
+    onlyByBand ||= trip.isByBand
+    const circuit = job.circuitByDevice.get(trip.board)
+    if (circuit !== undefined) open.add(circuit)
+    if (circuit === undefined || open.size === job.circuits.length)
+      return settled(first, look, { cleared: 2, tripped, onlyByBand })
+    for (const each of openedBy(look.numbered, trip.board)) look.closed[each] = 0
+    look = lookAt(job, look.numbered, look.closed)
+    fuse = either(fuse, look.fuse)
+  }
+  const near = look.trips.some(each => each.level === 1) ? 1 : 0
+  return settled(first, { ...look, fuse }, { cleared: near, tripped, onlyByBand })
+}
+
+const settled = (
+  { solution: before }: Look,
+  { solution, closed, fuse }: Look,
+  found: Pick<Settled, 'cleared' | 'tripped' | 'onlyByBand'>,
+): Settled => ({ solution, before, closed, fuse, ...found })
 
 /** The same state after its trips: all that the devices hold is open. */
-export function afterTrips(settled: Settled): Solution {
-  const { numbered } = settled.solution
-  const closed = settled.closed.slice()
-  numbered.network.switches.forEach((each, at) => {
-    const opens = each.kind === 'pole' || each.kind === 'switch' || isSummed(numbered, at)
-    if (opens && settled.tripped.includes(each.board)) closed[at] = 0
-  })
-  return solveNetwork(numbered, closed)
+export function afterTrips({ solution: { numbered }, closed, tripped }: Settled): Solution {
+  const after = closed.slice()
+  for (const board of tripped) for (const each of openedBy(numbered, board)) after[each] = 0
+  return solveNetwork(numbered, after)
 }
 
-const isSummed = (numbered: Numbered, at: number): boolean =>
-  numbered.network.groundFaults.some(each => each.sums.includes(at))
+/** Indices of the switches that a trip on a board opens. */
+function openedBy({ network }: Numbered, board: string): number[] {
+  const isSummed = (at: number) => network.groundFaults.some(each => each.sums.includes(at))
+  return network.switches.flatMap((each, at) =>
+    each.board === board && (each.kind === 'pole' || each.kind === 'switch' || isSummed(at))
+      ? [at]
+      : [],
+  )
+}
 
-function mostLoaded(at: Solution, closed: Uint8Array, kind: Switch['kind']) {
+/** Something that trips: certain, near or not. */
+interface Trip {
+  readonly board: string
+  readonly level: Level
+  readonly kind: 'pole' | 'ground fault'
+  /** Through the pole, or the sum. */
+  readonly amps: number
+  /** Only of a sum: not at the low end of the band. */
+  readonly isByBand: boolean
+}
+
+/** A state as it is once no fuse is left to blow. */
+interface Look {
+  readonly numbered: Numbered
+  readonly solution: Solution
+  readonly closed: Uint8Array
+  readonly fuse: Level
+  readonly trips: readonly Trip[]
+}
+
+/** Solves, and opens each fuse that blows, the most loaded first; `closed` is changed. */
+function lookAt(job: OracleJob, numbered: Numbered, closed: Uint8Array): Look {
+  let solution = solveNetwork(numbered, closed)
+  let worst = mostLoadedFuse(solution, closed)
+  while (worst.level === 2) {
+    closed[worst.at] = 0
+    solution = solveNetwork(numbered, closed)
+    worst = mostLoadedFuse(solution, closed)
+  }
+  const trips = [...polesTripping(solution, closed), ...faultsTripping(solution, job.band.low)]
+  return { numbered, solution, closed, fuse: worst.level, trips }
+}
+
+const certain = ({ trips }: Look): readonly Trip[] => trips.filter(each => each.level === 2)
+
+const SAME = 1 + 1e-9
+
+/** The pole at the most amps, of equal ones the first; else the first ground-fault device. */
+function foremost(trips: readonly Trip[]): Trip | undefined {
+  const poles = trips.filter(each => each.kind === 'pole')
+  return poles.length === 0
+    ? trips[0]
+    : poles.reduce((most, each) => (each.amps > most.amps * SAME ? each : most))
+}
+
+function mostLoadedFuse(at: Solution, closed: Uint8Array) {
   let worst = { at: -1, level: 0 as Level, ratio: 0 }
   at.numbered.network.switches.forEach((each, own) => {
-    if (each.kind !== kind || closed[own] === 0) return
+    if (each.kind !== 'fuse' || closed[own] === 0) return
     const ratio = amps(at, each.branch) / (TRIP * each.rated)
     if (ratio > worst.ratio) worst = { at: own, level: above(ratio, 1), ratio }
   })
   return worst
 }
 
-function polesTripping(at: Solution, closed: Uint8Array): { board: string; level: Level }[] {
-  return at.numbered.network.switches.flatMap((each, own) =>
-    each.kind === 'pole' && closed[own] === 1
-      ? [{ board: each.board, level: above(amps(at, each.branch), TRIP * each.rated) }]
-      : [],
-  )
-}
-
-function faultsTripping(at: Solution) {
-  return at.numbered.network.groundFaults.map(each => {
-    const sum = groundFaultSum(at, each.sums)
-    const awake = each.poweredFrom ? above(voltsBetween(at, ...each.poweredFrom), AWAKE_VOLTS) : 2
-    const level = both(awake as Level, above(sum, each.trip.to))
-    return { board: each.board, level, sum, to: each.trip.to }
+const polesTripping = (at: Solution, closed: Uint8Array): Trip[] =>
+  at.numbered.network.switches.flatMap(({ kind, board, branch, rated }, own): Trip[] => {
+    if (kind !== 'pole' || closed[own] === 0) return []
+    const through = amps(at, branch)
+    return [{ board, kind, level: above(through, TRIP * rated), amps: through, isByBand: false }]
   })
-}
+
+const faultsTripping = (at: Solution, low: number): Trip[] =>
+  at.numbered.network.groundFaults.map(({ board, sums, trip, poweredFrom }): Trip => {
+    const sum = groundFaultSum(at, sums)
+    const awake = poweredFrom ? above(voltsBetween(at, ...poweredFrom), AWAKE_VOLTS) : 2
+    const level = both(awake, above(sum, trip.to))
+    return { board, kind: 'ground fault', level, amps: sum, isByBand: sum * low < trip.to }
+  })

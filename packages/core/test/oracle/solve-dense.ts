@@ -13,7 +13,7 @@ export interface Numbered {
   readonly b: Int32Array
   readonly closed: Admittances
   readonly open: Admittances
-  readonly emf: Float64Array
+  readonly emf: Vector
   readonly isSwitch: Uint8Array
   readonly windings: readonly {
     readonly nodes: Int32Array
@@ -65,7 +65,10 @@ export function numberNetwork(network: Network): Numbered {
     b: Int32Array.from(branches, each => at(each.b)),
     closed: admittances(branches.map(each => [each.r, each.x])),
     open: admittances(branches.map(each => [each.open ?? Infinity, 0])),
-    emf: Float64Array.from(branches, each => each.emf),
+    emf: {
+      re: Float64Array.from(branches, each => each.emf.re),
+      im: Float64Array.from(branches, each => each.emf.im),
+    },
     isSwitch,
     windings: network.windings.map(each => ({
       nodes: Int32Array.from([...each.primary, ...each.secondary], at),
@@ -76,7 +79,7 @@ export function numberNetwork(network: Network): Numbered {
     work: zeroMatrix(size),
     rows: new Int32Array(size),
     filled: { columns: new Int32Array(size * size), ends: new Int32Array(size) },
-    sourceVolts: Math.max(...branches.map(each => Math.abs(each.emf))),
+    sourceVolts: Math.max(...branches.map(each => Math.hypot(each.emf.re, each.emf.im))),
   }
   assembleBase(numbered)
   return numbered
@@ -133,8 +136,8 @@ export function branchAmps(at: Solution, branch: number): { re: number; im: numb
   const i = a[branch] as number
   const j = b[branch] as number
   if (i === LEFT_OUT || j === LEFT_OUT) return { re: 0, im: 0 }
-  const dre = nodeRe(at, i) - nodeRe(at, j) - (emf[branch] as number)
-  const dim = nodeIm(at, i) - nodeIm(at, j)
+  const dre = nodeRe(at, i) - nodeRe(at, j) - (emf.re[branch] as number)
+  const dim = nodeIm(at, i) - nodeIm(at, j) - (emf.im[branch] as number)
   const yre = at.y.re[branch] as number
   const yim = at.y.im[branch] as number
   return { re: yre * dre - yim * dim, im: yre * dim + yim * dre }

@@ -1,6 +1,7 @@
 import { readQuantity } from './quantities.ts'
-import type { RawLanding, RawProfile } from './raw-files.ts'
+import type { RawFeed, RawLanding, RawProfile } from './raw-files.ts'
 import type { OracleJob } from './read-job.ts'
+import type { SourceLine } from './source-lines.ts'
 
 /** The commands that are on. */
 export type State = readonly string[]
@@ -33,10 +34,16 @@ export function statesOf(job: OracleJob, settings: RawLanding['settings']): Stat
   return { modes: modes.map(named), all: [...all].sort((a, b) => a - b).map(named) }
 }
 
-/** The contacts that a state closes, by part id; limit contacts are apart. */
-export function contactsClosed(job: OracleJob, state: State): ReadonlySet<string> {
-  const on = new Set(state)
-  return new Set(job.box.commands.filter(each => on.has(each.id)).flatMap(each => each.closes))
+/** The contacts that a state closes, and those it opens, by part id; limit contacts are apart. */
+export function contactsMoved(
+  job: OracleJob,
+  state: State,
+): { readonly closed: ReadonlySet<string>; readonly opened: ReadonlySet<string> } {
+  const commands = job.box.commands.filter(each => state.includes(each.id))
+  return {
+    closed: new Set(commands.flatMap(each => each.closes ?? [])),
+    opened: new Set(commands.flatMap(each => each.opens ?? [])),
+  }
 }
 
 function modeTest(
@@ -45,9 +52,7 @@ function modeTest(
   limit: number,
 ): (commands: State) => boolean {
   const { box, feed } = job
-  const assumed = new Map(
-    Object.entries(feed.assumes ?? {}).map(([id, amps]) => [id, readQuantity(amps)]),
-  )
+  const sums = assumedSums(job.feed)
   const follows = Object.entries(profile.follows ?? {}).filter(([a]) =>
     profile.commands.includes(a),
   )
@@ -59,7 +64,22 @@ function modeTest(
     if (isExclusive || !isFollowing) return false
     if (on.has(box.heat) && !profile.heatsWith.some(id => on.has(id))) return false
     if (on.has(box.heat) && (feed.heatYieldsTo ?? []).some(id => on.has(id))) return false
-    const sum = commands.reduce((total, id) => total + (assumed.get(id) ?? 0), 0)
-    return feed.assumes === undefined || sum <= allowed + 1e-9
+    return sums.every(amps => {
+      const sum = commands.reduce((total, id) => total + (amps.get(id) ?? 0), 0)
+      return sum <= allowed + 1e-9
+    })
   }
+}
+
+const LINES: readonly SourceLine[] = ['leg1', 'leg2', 'leg3']
+
+/** What a feed counts, by command: one sum, or one for each line; none where it does not count. */
+function assumedSums({ assumes, assumesOn }: RawFeed): ReadonlyMap<string, number>[] {
+  if (!assumes) return []
+  const all = Object.entries(assumes).map(([id, amps]): [string, number] => [
+    id,
+    readQuantity(amps),
+  ])
+  if (!assumesOn) return [new Map(all)]
+  return LINES.map(line => new Map(all.filter(([id]) => (assumesOn[id] ?? line) === line)))
 }
