@@ -1,5 +1,8 @@
 import type {
+  ColdReading,
+  ColdState,
   Finding,
+  InsulationTest,
   Landing,
   MatchSet,
   PlanFailure,
@@ -42,6 +45,10 @@ export const writeLanding = (landing: Landing): string => stringify(wireLanding(
 
 export const wireMatch = (match: MatchSet) => ({ schema: 'match-set/1', ...match }) as const
 
+/** What each box would need changed at the tub, or why nothing helps; of boxes that were asked. */
+export const wireChanges = ({ boxes }: MatchSet) =>
+  boxes.flatMap(({ box, changes }) => (changes ? [{ box, ...changes }] : []))
+
 export const wireVerification = (verification: Verification) =>
   ({ schema: 'verification/1', ...verification }) as const
 
@@ -69,3 +76,24 @@ export const wirePlanFailure = (box: string, failure: PlanFailure) => ({
 
 const closestOf = (failure: PlanFailure): readonly Finding[] =>
   failure.reason === 'no-plan' ? (failure.closest?.findings ?? []) : []
+
+/** Between which points something is measured, cold, and what is connected meanwhile. */
+export interface Measured {
+  readonly from: string
+  readonly to: string
+  readonly state: Required<ColdState>
+}
+
+const wireMeasured = ({ from, to, state }: Measured) => ({
+  from,
+  to,
+  plugged: [...state.plugged],
+  supply: state.supply,
+  celsius: state.celsius,
+})
+
+export const wireColdReading = (at: Measured, reading: ColdReading) =>
+  ({ schema: 'cold-reading/1', ...wireMeasured(at), ...reading }) as const
+
+export const wireInsulation = (at: Measured, test: InsulationTest) =>
+  ({ schema: 'insulation-test/1', ...wireMeasured(at), ...test }) as const

@@ -113,12 +113,12 @@ const keysAndNames: readonly Slip[] = [
   {
     name: 'an unknown device',
     from: 'device: ground-fault-breaker-2',
-    to: 'device: ground-fault-breaker',
+    to: 'device: ground-fault-braker-2',
     told: [
       [
         '12:25 unknown-name supply devices 0 device',
-        '"ground-fault-breaker"',
-        'a supply device: cord-plug-ground-fault, ground-fault-breaker-2',
+        '"ground-fault-braker-2"',
+        'a supply device: breaker-2-plain, cord-plug-ground-fault',
         'ground-fault-breaker-2',
       ],
     ],

@@ -1,0 +1,148 @@
+import { controlBox, landing, supplyDevice, survey } from '@tubwright/core'
+import * as z from 'zod'
+
+/** Every kind of file, by the name that `describe --schema` takes. */
+const SCHEMAS = {
+  'control-box': controlBox,
+  survey,
+  'supply-device': supplyDevice,
+  landing,
+} as const
+
+export type SchemaName = keyof typeof SCHEMAS
+export const SCHEMA_NAMES = Object.keys(SCHEMAS) as readonly SchemaName[]
+
+/** What is shared between kinds of file has one name, wherever it stands. */
+const SHARED: Readonly<Record<string, string>> = {
+  'control-box.board': 'board',
+  'supply-device.board': 'board',
+  'control-box.supplied': 'load',
+  'survey.loads': 'load',
+}
+
+/** The ways to say how far a value is known: one name, whatever the value is of. */
+const KNOWN = /\.(?:amps|power|ohms|inrush|breaker|primaryOhms)\.(from|to|source|oneOf|unknown)$/u
+
+function fieldOf(name: string): string {
+  const [, key] = KNOWN.exec(name) ?? []
+  return key === undefined ? (SHARED[name] ?? name) : `known.${key}`
+}
+
+interface Written {
+  description?: string
+  properties?: Record<string, Written>
+  items?: Written
+  prefixItems?: Written[]
+  additionalProperties?: Written | boolean
+  anyOf?: Written[]
+  oneOf?: Written[]
+  [other: string]: unknown
+}
+
+/** Says what a field is for, by its name such as `board.terminals.rated`. */
+export type FieldText = (name: string) => string | undefined
+
+/** Goes through every property with the name of its field; a list's entries have the list's name. */
+function walk(schema: Written, name: string, visit: (at: Written, name: string) => void): void {
+  for (const [key, property] of Object.entries(schema.properties ?? {})) {
+    const own = `${name}.${key}`
+    visit(property, own in SHARED ? own : fieldOf(own))
+    walk(property, fieldOf(own), visit)
+  }
+  const { items, prefixItems = [], additionalProperties, anyOf = [], oneOf = [] } = schema
+  const inside = typeof additionalProperties === 'object' ? [additionalProperties] : []
+  for (const each of [...(items ? [items] : []), ...prefixItems, ...inside, ...anyOf, ...oneOf])
+    walk(each, name, visit)
+}
+
+const written = (name: SchemaName): Written =>
+  z.toJSONSchema(SCHEMAS[name], { io: 'input' }) as unknown as Written
+
+/** The names of all fields of a kind of file, each once. */
+export function fieldNames(name: SchemaName): readonly string[] {
+  const names = new Set<string>()
+  walk(written(name), name, (_, field) => names.add(field))
+  return [...names]
+}
+
+const WORTH_SHARING = 120 // [characters]
+
+const bare = ({ description: _, ...rest }: Written): string => JSON.stringify(rest)
+
+const partsOf = (schema: Written): readonly Written[] => [
+  ...Object.values(schema.properties ?? {}),
+  ...[schema.items ?? [], schema.prefixItems ?? [], schema.anyOf ?? [], schema.oneOf ?? []].flat(),
+  ...(typeof schema.additionalProperties === 'object' ? [schema.additionalProperties] : []),
+]
+
+/** How often each part stands in a schema, its own description aside. */
+function countParts(schema: Written, counts: Map<string, number>): Map<string, number> {
+  const key = bare(schema)
+  counts.set(key, (counts.get(key) ?? 0) + 1)
+  for (const each of partsOf(schema)) countParts(each, counts)
+  return counts
+}
+
+/** Writes each long part that is repeated once, under `$defs`, and refers to it elsewhere. */
+function shared(root: Written): Written {
+  const counts = countParts(root, new Map())
+  const names = new Map<string, string>()
+  const definitions: Record<string, Written> = {}
+  const inside = (schema: Written): Written => {
+    const { properties, items, prefixItems, anyOf, oneOf, additionalProperties: more } = schema
+    const each = (list: Written[]) => list.map(refer)
+    return {
+      ...schema,
+      ...(properties
+        ? {
+            properties: Object.fromEntries(
+              Object.entries(properties).map(([key, property]) => [key, refer(property)]),
+            ),
+          }
+        : {}),
+      ...(items ? { items: refer(items) } : {}),
+      ...(prefixItems ? { prefixItems: each(prefixItems) } : {}),
+      ...(anyOf ? { anyOf: each(anyOf) } : {}),
+      ...(oneOf ? { oneOf: each(oneOf) } : {}),
+      ...(typeof more === 'object' ? { additionalProperties: refer(more) } : {}),
+    }
+  }
+  const refer = (schema: Written): Written => {
+    const { description, ...rest } = schema
+    const key = bare(schema)
+    if (key.length < WORTH_SHARING || (counts.get(key) ?? 0) < 2) return inside(schema)
+    const name = names.get(key) ?? `part-${names.size + 1}`
+    if (!names.has(key)) {
+      names.set(key, name)
+      definitions[name] = {}
+      definitions[name] = inside(rest)
+    }
+    return { ...(description === undefined ? {} : { description }), $ref: `#/$defs/${name}` }
+  }
+  const whole = inside(root)
+  return names.size > 0 ? { ...whole, $defs: definitions } : whole
+}
+
+/**
+ * The JSON Schema of a kind of file, as a person writes it: quantities are texts with a pattern.
+ *
+ * It says less than reading does: no name is looked up, no range is checked.
+ */
+export function jsonSchemaOf(
+  name: SchemaName,
+  textOf: FieldText,
+): Readonly<Record<string, unknown>> {
+  const schema = written(name)
+  const title = textOf(name)
+  walk(schema, name, (at, field) => {
+    const description = textOf(field)
+    if (description !== undefined) at.description = description
+  })
+  const { $schema, ...rest } = shared(schema)
+  return {
+    $schema,
+    title: `${name}/1`,
+    ...(title === undefined ? {} : { description: title }),
+    ...rest,
+  }
+}
