@@ -1,11 +1,15 @@
-import type { JobSheet, SheetPanel } from '@tubwright/core'
+import type { JobSheet, OpenPoint, SheetPanel, SheetWire, WiringPlan } from '@tubwright/core'
 import { describe, expect, test } from 'vitest'
+import { panelsOf } from '../../core/src/stages/sheet/panels.ts'
+import { wireGroups } from '../../core/src/stages/sheet/wires.ts'
 import { sheetOf, sheetsOf } from '../../core/test/stages/sheet/sheets.ts'
 import { demoIds } from '../../core/test/support/demo.ts'
+import { madeJob, pickerOf } from '../../core/test/support/made-job.ts'
 import { textWidth, wrapText } from '../src/board/measure-text.ts'
-import type { Box, Label, Point, Scene } from '../src/board/scene.ts'
+import type { Point, Scene } from '../src/board/scene.ts'
 import { isOver, runsOf } from '../src/board/scene.ts'
 import { layOutBoard } from '../src/index.ts'
+import { clashes, isUnder, shrunk } from './support/overlaps.ts'
 import { WORDS } from './words-en.ts'
 
 const sceneOf = (sheet: JobSheet, panel: SheetPanel): Scene =>
@@ -15,29 +19,12 @@ const sceneOf = (sheet: JobSheet, panel: SheetPanel): Scene =>
     WORDS,
   )
 
-const TOUCH = 0.05 // [mm] boxes that share a rim do not overlap
-
-const shrunk = ({ x, y, width, height }: Box): Box => ({
-  x: x + TOUCH,
-  y: y + TOUCH,
-  width: width - 2 * TOUCH,
-  height: height - 2 * TOUCH,
-})
-
-const clashes = (labels: readonly Label[]): readonly string[] =>
-  labels.flatMap((a, index) =>
-    labels
-      .slice(index + 1)
-      .filter(b => isOver(shrunk(a), shrunk(b)))
-      .map(b => `${a.kind} "${a.text}" on ${b.kind} "${b.text}"`),
-  )
-
 const HALF = 0.45 // [mm] half of a line
 
 const crossed = ({ labels, wires }: Scene): readonly string[] =>
   labels.flatMap(label =>
     wires
-      .filter(({ points }) => runsOf(points, HALF).some(run => isOver(shrunk(label), shrunk(run))))
+      .filter(({ points }) => isUnder(label, points, HALF))
       .map(wire => `${label.kind} "${label.text}" under wire ${wire.number}`),
   )
 
@@ -53,6 +40,39 @@ function together(a: readonly Point[], b: readonly Point[]): boolean {
   )
 }
 
+const merged = ({ wires }: Scene): readonly string[] =>
+  wires.flatMap((a, index) =>
+    wires
+      .slice(index + 1)
+      .filter(b => together(a.points, b.points))
+      .map(b => `${a.number} on ${b.number}`),
+  )
+
+/** Terminals and jumpers lie on the board, everything on the paper, and no terminal on another. */
+function checkInside({ board, terminals, jumpers, labels, partners, width, height }: Scene): void {
+  const discs = terminals.map(({ x, y, radius }) => ({
+    x: x - radius,
+    y: y - radius,
+    width: 2 * radius,
+    height: 2 * radius,
+  }))
+  for (const each of [...discs, ...jumpers]) {
+    expect(each.x).toBeGreaterThanOrEqual(board.x)
+    expect(each.y).toBeGreaterThanOrEqual(board.y)
+    expect(each.x + each.width).toBeLessThanOrEqual(board.x + board.width)
+    expect(each.y + each.height).toBeLessThanOrEqual(board.y + board.height)
+  }
+  discs.forEach((a, index) => {
+    for (const b of discs.slice(index + 1)) expect(isOver(shrunk(a), shrunk(b))).toBe(false)
+  })
+  for (const each of [...labels, ...partners, board]) {
+    expect(each.x).toBeGreaterThanOrEqual(0)
+    expect(each.y).toBeGreaterThanOrEqual(0)
+    expect(each.x + each.width).toBeLessThanOrEqual(width)
+    expect(each.y + each.height).toBeLessThanOrEqual(height)
+  }
+}
+
 const every = demoIds('tubs').flatMap(sheetsOf)
 const drawn = every.flatMap(sheet => sheet.panels.map(panel => ({ sheet, panel })))
 
@@ -66,13 +86,7 @@ describe.each(drawn.map(each => ({ ...each, name: `${each.sheet.id} ${each.panel
     test('no label lies under a wire', () => expect(crossed(scene)).toEqual([]))
 
     test('no two wires run on each other', () => {
-      const pairs = scene.wires.flatMap((a, index) =>
-        scene.wires
-          .slice(index + 1)
-          .filter(b => together(a.points, b.points))
-          .map(b => `${a.number} on ${b.number}`),
-      )
-      expect(pairs).toEqual([])
+      expect(merged(scene)).toEqual([])
     })
 
     test('every landed wire is drawn, once, with its number and letters', () => {
@@ -91,12 +105,7 @@ describe.each(drawn.map(each => ({ ...each, name: `${each.sheet.id} ${each.panel
     })
 
     test('everything is on the paper, and no text is below 2.5 mm', () => {
-      for (const { x, y, width, height } of [...scene.labels, ...scene.partners, scene.board]) {
-        expect(x).toBeGreaterThanOrEqual(0)
-        expect(y).toBeGreaterThanOrEqual(0)
-        expect(x + width).toBeLessThanOrEqual(scene.width)
-        expect(y + height).toBeLessThanOrEqual(scene.height)
-      }
+      checkInside(scene)
       for (const each of scene.labels) expect(each.size).toBeGreaterThanOrEqual(2.5)
       expect(scene.width).toBe(186)
       expect(scene.height).toBeLessThanOrEqual(225)
@@ -115,6 +124,47 @@ test('wires that leave a load side by side differ in number and in line or colou
         .map(each => `${each.role} ${each.letters}`)
       expect(new Set(styles).size).toBe(styles.length)
     }
+})
+
+/** A panel of a box that nobody would build, with marks of findings here and there. */
+function madePanels(seed: number): {
+  readonly wires: readonly SheetWire[]
+  readonly panels: readonly SheetPanel[]
+} {
+  const { job, landing } = madeJob(seed)
+  const plan = { landing, assignments: [], reidentify: [], moved: [] } as unknown as WiringPlan
+  const wires = wireGroups(job, plan).flatMap(each => each.wires)
+  const pick = pickerOf(seed)
+  const points = Array.from({ length: pick(6) }, (_, index): OpenPoint => {
+    const terminals = job.box.board.terminals
+    const jumpers = job.box.board.jumpers
+    const subject =
+      pick(3) === 0 && jumpers.length > 0
+        ? jumpers[pick(jumpers.length)]?.id
+        : terminals[pick(terminals.length)]?.id
+    return {
+      number: index + 1,
+      severity: 'warning',
+      says: { kind: 'text', text: { message: 'open.none', params: {} } },
+      subjects: [`box.${subject}`],
+    }
+  })
+  return { wires, panels: panelsOf(job, plan, wires, points) }
+}
+
+const SEEDS = Array.from({ length: 120 }, (_, index) => index + 1)
+
+describe('any board: many loads, long and foreign names', () => {
+  test.each(SEEDS)('seed %i', seed => {
+    const { wires, panels } = madePanels(seed)
+    for (const panel of panels) {
+      const scene = layOutBoard(panel, wires, WORDS)
+      expect(clashes(scene.labels)).toEqual([])
+      expect(crossed(scene)).toEqual([])
+      expect(merged(scene)).toEqual([])
+      checkInside(scene)
+    }
+  })
 })
 
 const LONG = 'Overwhelmingly long name of a jets pump that someone typed without a pause'

@@ -24,6 +24,10 @@ describe('escaping', () => {
       'unit',
       'name',
       'verdict',
+      'style',
+      'zone',
+      'side',
+      'sides',
     ]
     if (typeof value === 'string')
       return (KEPT.includes(key) || value in SHEET_MESSAGES ? value : `${value}${ATTACK}`) as Value
@@ -100,6 +104,19 @@ describe('the page', () => {
       expect(ends.length).toBeGreaterThan(0)
     }
     expect(wires.length).toBe(29)
+  })
+
+  test('tells every drawing by a title and a description to whoever does not see it', () => {
+    const drawn = [
+      ...page.matchAll(
+        /<svg [^>]*role="img"[^>]*>(<title id="([^"]+)">[^<]+<\/title><desc id="([^"]+)">[^<]+<\/desc>)?/gu,
+      ),
+    ]
+    expect(drawn.length).toBe(sheet.panels.length + sheet.ladder.sections.length)
+    for (const [svg, , title, says] of drawn)
+      expect(svg).toContain(`aria-labelledby="${title} ${says}"`)
+    const ids = [...page.matchAll(/ id="([^"]+)"/gu)].map(each => each[1])
+    expect(new Set(ids).size).toBe(ids.length)
   })
 
   test('has no text below 2.5 mm, drawn or set', () => {

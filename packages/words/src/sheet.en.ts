@@ -1,7 +1,9 @@
 import type { SheetMessage } from '@tubwright/core'
+import { LADDER_EN } from './ladder.en.ts'
 
 /** The work sheet in English, by message: short, and said to the person at the tub. */
 export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
+  ...LADDER_EN,
   'head.supply': '{system}, {frequency}. Breaker {breaker}. To the tub: {wires}.',
   'head.limit': 'Current limit: set {setting} (factory {factory}).',
   'head.limit-breaker':
@@ -258,8 +260,9 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'cold.dead': 'Every pair dead again, at the capped supply wires.',
   'cold.zero':
     'Meter leads together first: zero it, or take what it shows off every reading below 10 Ω.',
+  // Surge suppressors are described in no file.
   'cold.insulation':
-    'Insulation test only with board, keypad, probes and ground-fault device unplugged: it kills them. A surge suppressor reads low by design.',
+    'Insulation test ({volts:V} direct): supply wires off the box (a ground-fault device dies of it), lines and neutral joined against earth: first unplug or take off {parts}. It dies, or the test reads wrong. Sound: near {expected:ohm}; above {least:ohm} will do, below {suspect:ohm} is suspect; one good part alone: above {good:ohm}. A surge suppressor reads low by design and has to be off too.',
   'fill.valves': 'Open every valve that you shut at the heater. Fully.',
   'fill.well': 'Fill through the filter well, so that water pushes the air out.',
   'fill.air': 'Loosen the highest union until it weeps. Tighten by hand.',
@@ -332,6 +335,18 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
     'And on it: “A power cut changes {setting} to: {fallsTo}. It must be: {value}. Until then the tub stays off.”',
   'close.owner': 'Show the owner: off switch, monthly test button, when heat waits.',
 
+  'named.element': '{of}',
+  'named.winding': 'winding “{name}” of {of}',
+  'named.probe': '{of}',
+  'named.load-electronics': '{of}',
+  'named.primary': 'the primary of {name} on {of}',
+  'named.secondary': 'the secondary of {name} on {of}',
+  'named.electronics': 'the electronics {name} of {of}',
+  'named.ground-fault': 'the ground-fault electronics {name} of {of}',
+  'named.semiconductor': 'the triac {name} of {of}',
+  'named.input': 'the sensor input “{name}” of {of}',
+  'named.board': 'the board of {of}',
+
   // What the trade suspects first: common practice, no source.
   'outside.dead':
     'Not 0 V: it is not dead. Hands out, lid on. Look for a second supply or the wrong switch. Go on at 0 V only.',
@@ -360,7 +375,9 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'read.case': 'Earth lug – metal of {load}, connected, power off',
   'read.jumper': '{jumper}: {a} – {b}',
   'read.heater': '{load}, element alone, leads off {terminals}',
+  'read.winding': '{load}, unplugged: {a} – {b}',
   'read.earth': 'Earth: {a} to {all}, heater tube, box metal. Write the highest',
+  'read.run': 'Earth of the run, by a long test lead zeroed with it: {a} – {b}',
   'read.bond': 'Bond lug of the box – metal of {load}',
   'read.bond-other': 'Bond lug of the box – other metal in reach. Write the highest',
   'read.pressure-switch': 'Pressure switch, its plug off, pump at rest',
@@ -390,13 +407,18 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'expect.at-most': 'at most {amps:A}',
   'expect.drop': 'within 5 % of nothing plugged in',
   'expect.joined': 'at most {ohms} Ω',
-  'expect.open': 'open',
-  'expect.winding': 'neither 0 nor open: a winding',
+  'expect.open': 'open (above 1 MΩ)',
+  'expect.above': 'above {low:ohm}: near {expected:ohm} of insulation',
+  // That near 0 is a short whatever the winding: common practice, no source.
+  'expect.not-shown': 'not shown. What are the ohms of {parts}? Near 0 Ω: a short, stop',
+  'expect.charges': '{reading}; climbs first, for a capacitor charges: {loads}',
   'expect.ohms': '{ohms} Ω ({low} to {high})',
-  'expect.earth': 'at most {ohms} Ω',
+  'expect.earth': 'at most {ohms} Ω (by the model {expected})',
+  'expect.run': 'below {ohms} Ω (by the model {expected})',
   'expect.bond': 'below {ohms} Ω',
   'expect.seconds': 'at most {seconds} s',
-  'expect.probe': '{at10} at 10 °C, {at20} at 20, {at30} at 30, {at40} at 40',
+  'expect.probe':
+    '{at10} at 10 °C, {at20} at 20, {at30} at 30, {at40} at 40, each within {band:percent}',
   'expect.value': '{value}',
   'expect.yes': 'yes',
   'expect.agree': 'within 1 °C (2 °F)',
@@ -470,6 +492,40 @@ export const SHEET_PAGE_EN = {
   read: 'Read',
   outside: 'Outside band',
   point: 'point 1 of the first page',
+  ladder: 'Ladder diagram',
+  ladderSays:
+    'From left to right on each rung. Copper with a dot is joined; lines that only cross are not. At a load: terminal, wire number, sign, wire number, terminal. Two figures at a contact: resistive, motor.',
+  ladderTable: 'The ladder in words',
+  ladderElsewhere: 'rung {rung}',
+  rung: 'Rung',
+  runsThrough: 'From rail to rail',
+  isFor: 'For',
+  joint: 'joint with rung {rung}',
+  openEnd: 'open',
+  empty: 'empty',
+  earthed: 'earth',
+  wireIs: 'wire {number}',
+  restsClosed: 'closed at rest',
+  designations: 'What each designation is',
+  designation: 'Name',
+  what: 'What',
+  rating: 'Rating',
+  own: 'On the board',
+  rungs: 'Rungs',
+  loadSheet: 'Load sheet, for the lid',
+  plate: 'Plate',
+  measured: 'Measured',
+  terminals: 'Terminals, wires',
+  strapAndJumper: 'Strap, jumper',
+  protects: 'Fuse, contact',
+  command: 'Command',
+  liveOff: 'Live when off',
+  live: 'LIVE',
+  strapAt: 'strap {volts}',
+  no: 'no',
+  off: 'stays off',
+  notLanded: 'capped',
+  partOnly: 'One part of the work sheet. The whole sheet wins over it.',
 } as const satisfies Readonly<Record<string, string>>
 
 /** Colours as people say them, by the name in the files. */

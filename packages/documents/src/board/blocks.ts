@@ -2,7 +2,7 @@ import type { PanelPartner, PanelTerminal, SheetPanel, SheetWire } from '@tubwri
 import type { SheetWords } from '../sheet-words.ts'
 import { capital, textOf } from '../sheet-words.ts'
 import type { BySide, Frame, SideRoom } from './frame.ts'
-import { LINE_HEIGHT, PAGE_WIDTH, PITCH, sideSpan, TEXT } from './frame.ts'
+import { LINE_HEIGHT, PITCH, sideSpan, TEXT } from './frame.ts'
 import { textWidth, wrapText } from './measure-text.ts'
 import type { Side } from './sides.ts'
 import { isUpright, SIDES, sideOf } from './sides.ts'
@@ -62,6 +62,7 @@ export function blocksBySide(
   panel: SheetPanel,
   wires: ReadonlyMap<number, SheetWire>,
   words: SheetWords,
+  paperWidth: number,
 ): BySide<readonly Block[]> {
   const raw = panel.partners.map(partner => ({ partner, side: sideOf(panel, partner) }))
   const of = (side: Side): readonly Block[] => {
@@ -76,7 +77,7 @@ export function blocksBySide(
         return { partner, runs, label: kept(capital(label)) }
       })
       .sort((a, b) => mean(a.runs, side) - mean(b.runs, side))
-    return isUpright(side) ? uprightBlocks(loads) : sideBlocks(loads)
+    return isUpright(side) ? uprightBlocks(loads, paperWidth) : sideBlocks(loads)
   }
   const [left, right, top, bottom] = SIDES.map(of)
   return { left: left ?? [], right: right ?? [], top: top ?? [], bottom: bottom ?? [] }
@@ -87,10 +88,10 @@ const kept = (label: string): string => label.replace(/(\d) (?=[A-Za-z]{1,2}\b)/
 
 type Raw = Pick<Block, 'partner' | 'runs' | 'label'>
 
-function uprightBlocks(loads: readonly Raw[]): readonly Block[] {
+function uprightBlocks(loads: readonly Raw[], paperWidth: number): readonly Block[] {
   const least = loads.map(({ runs }) => runs.length * PITCH + 2 * MARGIN)
   const used = least.reduce((sum, each) => sum + each, 0) + GAP * (loads.length - 1)
-  const spare = Math.max(0, PAGE_WIDTH - 1 - used) / Math.max(1, loads.length)
+  const spare = Math.max(0, paperWidth - 1 - used) / Math.max(1, loads.length)
   return loads.map((load, index) => {
     const base = least[index] ?? 0
     const extent = base + Math.min(spare, Math.max(0, LEAST - base))

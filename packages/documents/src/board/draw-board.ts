@@ -1,6 +1,7 @@
 import type { JobSheet, SheetPanel, WireRole } from '@tubwright/core'
 import { escapeText } from '../escape.ts'
 import type { SheetWords } from '../sheet-words.ts'
+import { FONT, INK, n } from './ink.ts'
 import { layOutBoard } from './lay-out-board.ts'
 import type { Label, Point, Scene, SceneJumper, SceneTerminal, SceneWire } from './scene.ts'
 import { symbolMarkup } from './symbols.ts'
@@ -46,12 +47,6 @@ const CORES: Readonly<Record<string, string>> = {
   bare: '#e2b58a',
 }
 
-const INK = '#000'
-const FONT = "'Liberation Sans', Arial, Helvetica, sans-serif"
-
-/** Hundredths of a millimetre, without trailing noughts: the same sheet gives the same bytes. */
-const n = (value: number): string => String(Math.round(value * 100) / 100)
-
 const path = (points: readonly Point[]): string =>
   points.map(({ x, y }, index) => `${index === 0 ? 'M' : 'L'}${n(x)} ${n(y)}`).join('')
 
@@ -73,9 +68,11 @@ export const wiresOf = (sheet: JobSheet) => sheet.wires.flatMap(group => group.w
 
 function svg(scene: Scene, panel: SheetPanel, words: SheetWords): string {
   const title = `${words.page.board}: ${panel.label}`
+  const id = `board-${escapeText(panel.id)}`
+  const says = scene.wires.map(each => each.says).join('; ')
   const { width, height } = scene
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" class="board" role="img" aria-label="${escapeText(title)}" viewBox="0 0 ${n(width)} ${n(height)}" width="${n(width)}mm" height="${n(height)}mm" font-family="${FONT}" fill="${INK}">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" class="board" role="img" aria-labelledby="${id}-title ${id}-desc" viewBox="0 0 ${n(width)} ${n(height)}" width="${n(width)}mm" height="${n(height)}mm" font-family="${FONT}" fill="${INK}"><title id="${id}-title">${escapeText(title)}</title><desc id="${id}-desc">${escapeText(says)}</desc>`,
     boardMarkup(scene),
     ...scene.wires.map(wireMarkup),
     ...scene.partners.map(

@@ -25,19 +25,31 @@ export const discBox = ({ x, y }: Point, radius: number): Box => ({
 
 const STEPS = [0, 1, -1, 2, -2, 3, -3] as const
 
-function pathOf(frame: Frame, side: Side, at: Point, radius: number, aside: number): Exit {
-  const along = isUpright(side) ? at.x : at.y
+/** Where a wire sits on its terminal, off its middle: two of them leave side by side. */
+export interface Seat {
+  readonly terminal: PanelTerminal
+  readonly shift: number
+}
+
+function pathOf(
+  frame: Frame,
+  side: Side,
+  { at, shift, radius }: { readonly at: Point; readonly shift: number; readonly radius: number },
+  aside: number,
+): Exit {
+  const along = (isUpright(side) ? at.x : at.y) + shift
   const edge = paperPoint(frame, side, along + aside, 0)
   if (aside === 0) {
+    const rim = Math.sqrt(Math.max(0, radius * radius - shift * shift))
     const towards = isUpright(side)
-      ? { x: at.x, y: at.y + (edge.y > at.y ? radius : -radius) }
-      : { x: at.x + (edge.x > at.x ? radius : -radius), y: at.y }
+      ? { x: along, y: at.y + (edge.y > at.y ? rim : -rim) }
+      : { x: at.x + (edge.x > at.x ? rim : -rim), y: along }
     return { points: [towards, edge], enters: along }
   }
   const rim = Math.sign(aside) * radius
   const points = isUpright(side)
-    ? [{ x: at.x + rim, y: at.y }, { x: at.x + aside, y: at.y }, edge]
-    : [{ x: at.x, y: at.y + rim }, { x: at.x, y: at.y + aside }, edge]
+    ? [{ x: at.x + rim, y: at.y }, { x: along + aside, y: at.y }, edge]
+    : [{ x: at.x, y: at.y + rim }, { x: at.x, y: along + aside }, edge]
   return { points, enters: along + aside }
 }
 
@@ -45,12 +57,12 @@ function pathOf(frame: Frame, side: Side, at: Point, radius: number, aside: numb
 export function exitOf(
   frame: Frame,
   side: Side,
-  terminal: PanelTerminal,
+  { terminal, shift }: Seat,
   radius: number,
   inTheWay: readonly Box[],
 ): Exit {
   const at = terminalPoint(frame, terminal)
-  const tries = STEPS.map(step => pathOf(frame, side, at, radius, step * (radius + 1.3)))
+  const tries = STEPS.map(step => pathOf(frame, side, { at, shift, radius }, step * (radius + 1.3)))
   const hits = ({ points }: Exit) =>
     runsOf(points, 0.6).filter(run => inTheWay.some(box => isOver(run, box))).length
   return tries.reduce((best, each) => (hits(each) < hits(best) ? each : best))

@@ -31,8 +31,15 @@ export interface SideRoom {
   readonly along: number
 }
 
+/** How wide the drawing is, and how tall its board may be [mm]. */
+export interface Paper {
+  readonly width: number
+  readonly boardHeight: number
+}
+
 /** Where the board lies on the paper, and how its sides are measured. */
 export interface Frame {
+  readonly width: number
   readonly board: Box
   /** Paper to board, across and down. */
   readonly scale: Point
@@ -62,10 +69,10 @@ export type SideOf = (terminal: PanelTerminal) => Side
 export function frameOf(
   panel: SheetPanel,
   rooms: BySide<SideRoom>,
-  mostHeight: number,
+  { width: paperWidth, boardHeight: mostHeight }: Paper,
   sideOfTerminal: SideOf,
 ): Frame {
-  const room = PAGE_WIDTH - 2 * RIM - zone(rooms.left) - zone(rooms.right)
+  const room = paperWidth - 2 * RIM - zone(rooms.left) - zone(rooms.right)
   const base = Math.min(room / panel.width, mostHeight / panel.height)
   const [wider, taller] = stretch(panel, base, sideOfTerminal)
   const scale = {
@@ -82,6 +89,7 @@ export function frameOf(
     height,
   }
   return {
+    width: paperWidth,
     board,
     scale,
     terminals: terminalPoints(panel, board, scale, sideOfTerminal),
@@ -206,7 +214,7 @@ export function paperBox(
 
 /** How far along a side two things can be: the page for top and bottom, the band for the others. */
 export function sideSpan(frame: Frame, side: Side): readonly [number, number] {
-  if (side === 'top' || side === 'bottom') return [RIM, PAGE_WIDTH - RIM]
-  const { board, overhang } = frame
+  const { width, board, overhang } = frame
+  if (side === 'top' || side === 'bottom') return [RIM, width - RIM]
   return [board.y - overhang, board.y + board.height + overhang]
 }

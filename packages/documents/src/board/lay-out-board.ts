@@ -1,4 +1,5 @@
 import type { PanelTerminal, SheetPanel, SheetWire } from '@tubwright/core'
+import { invariant } from '@tubwright/core'
 import type { SheetWords } from '../sheet-words.ts'
 import type { Block, Run } from './blocks.ts'
 import {
@@ -12,7 +13,8 @@ import {
 } from './blocks.ts'
 import type { Exit } from './exits.ts'
 import { discBox, exitOf, terminalPoint } from './exits.ts'
-import type { BySide, Frame } from './frame.ts'
+import { faultsOf } from './faults.ts'
+import type { BySide, Frame, Paper } from './frame.ts'
 import {
   blockDepth,
   frameOf,
@@ -71,15 +73,40 @@ export function layOutBoard(
   words: SheetWords,
 ): Scene {
   const wires = new Map(sheetWires.map(each => [each.number, each] as const))
-  const blocks = blocksBySide(panel, wires, words)
+  let best: Scene | undefined
+  let fewest = Number.POSITIVE_INFINITY
+  for (const size of SIZES) {
+    const scene = layOutOn(panel, wires, words, size)
+    const faults = faultsOf(scene)
+    if (faults < fewest) [best, fewest] = [scene, faults]
+    if (faults === 0) break
+  }
+  invariant(best !== undefined, 'some size was tried')
+  return best
+}
+
+/** Shares of the page: a board too crowded for one is drawn larger, and scaled where it is shown. */
+const SIZES = [1, 1.2, 1.4, 1.7, 2, 2.4, 2.9, 3.5] as const
+
+function layOutOn(
+  panel: SheetPanel,
+  wires: ReadonlyMap<number, SheetWire>,
+  words: SheetWords,
+  size: number,
+): Scene {
+  const paper: Paper = {
+    width: PAGE_WIDTH * size,
+    boardHeight: size * (panel.id === 'box' ? BOX_HEIGHT : DEVICE_HEIGHT),
+  }
+  const blocks = blocksBySide(panel, wires, words, paper.width)
   let lanes: BySide<number> = { left: 0, right: 0, top: 0, bottom: 0 }
-  let frame = frameFor(panel, blocks, lanes)
+  let frame = frameFor(panel, blocks, lanes, paper)
   let placed = placeBlocks(panel, frame, blocks)
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const needed = lanesOf(placed)
     if (SIDES.every(side => needed[side] <= lanes[side])) break
     lanes = needed
-    frame = frameFor(panel, blocks, lanes)
+    frame = frameFor(panel, blocks, lanes, paper)
     placed = placeBlocks(panel, frame, blocks)
   }
   return sceneOf(panel, frame, placed, words)
@@ -89,6 +116,7 @@ function frameFor(
   panel: SheetPanel,
   blocks: BySide<readonly Block[]>,
   lanes: BySide<number>,
+  paper: Paper,
 ): Frame {
   const rooms = {
     left: roomFor('left', blocks.left, lanes.left),
@@ -97,8 +125,7 @@ function frameFor(
     bottom: roomFor('bottom', blocks.bottom, lanes.bottom),
   }
   const sides = sidesOfTerminals(panel, blocks)
-  const mostHeight = panel.id === 'box' ? BOX_HEIGHT : DEVICE_HEIGHT
-  return frameOf(panel, rooms, mostHeight, each => sides.get(each.id) ?? 'left')
+  return frameOf(panel, rooms, paper, each => sides.get(each.id) ?? 'left')
 }
 
 /** The side that each terminal belongs to: its load's, else the nearest. */
@@ -135,6 +162,20 @@ function radiusFor({ terminals }: Frame): number {
   return Math.max(1.75, Math.min(2.2, nearest / 2 - 0.15))
 }
 
+const SEAT_PITCH = 1.9 // [mm] two wires on one terminal that can be told apart
+
+/** How far off the middle of its terminal a wire leaves: beside the others on it, in their order. */
+function shiftOf(
+  run: Run,
+  side: Side,
+  runs: readonly { readonly run: Run; readonly side: Side }[],
+  radius: number,
+): number {
+  const here = runs.filter(each => each.side === side && each.run.terminal.id === run.terminal.id)
+  const pitch = Math.min(SEAT_PITCH, (2 * radius - 0.6) / Math.max(1, here.length - 1))
+  return (here.findIndex(each => each.run === run) - (here.length - 1) / 2) * pitch
+}
+
 /** Leaves terminals near the edge first: those further in go round them. */
 function exitsOf(
   panel: SheetPanel,
@@ -153,7 +194,8 @@ function exitsOf(
   )
   for (const { run, side } of ordered) {
     const others = discs.filter(each => each.id !== run.terminal.id).map(each => each.box)
-    const exit = exitOf(frame, side, run.terminal, radius, [...others, ...taken])
+    const seat = { terminal: run.terminal, shift: shiftOf(run, side, runs, radius) }
+    const exit = exitOf(frame, side, seat, radius, [...others, ...taken])
     exits.set(run, exit)
     taken.push(...runsOf(exit.points, 0.6))
   }
@@ -228,7 +270,7 @@ function sceneOf(
     ...panel.terminals.flatMap(each => numberLabel(frame, each)),
   ]
   return {
-    width: PAGE_WIDTH,
+    width: frame.width,
     height: frame.height,
     board: frame.board,
     wires,
@@ -359,9 +401,10 @@ function partnerPoints(frame: Frame, { block, side, centre }: PlacedBlock): read
 }
 
 function numberLabel(frame: Frame, terminal: PanelTerminal): readonly Label[] {
-  const [first, ...more] = terminal.wires
-  if (first === undefined) return []
-  const text = more.length > 0 ? `${first}+` : String(first)
+  const { wires } = terminal
+  if (wires.length === 0) return []
+  // Two wires have no room for both numbers: their tags have them.
+  const text = wires.length > 1 ? `${wires.length}×` : String(wires[0])
   return [labelAbout('number', text, terminalPoint(frame, terminal))]
 }
 

@@ -2,19 +2,54 @@ import type { JobSheet } from '@tubwright/core'
 import type { SheetWords } from '../sheet-words.ts'
 import { drawings } from './drawings.ts'
 import { frontMatter } from './front.ts'
+import { ladderPages } from './ladder-pages.ts'
+import { loadSheet } from './load-sheet.ts'
+import type { Html } from './markup.ts'
 import { html, raw } from './markup.ts'
 import { sheetStyle } from './sheet-style.ts'
 import { stepList } from './step-list.ts'
 import { bring, tables, wireTable } from './tables.ts'
 
+/** Parts of the sheet that can be printed alone, in the order in which they stand. */
+export const SHEET_PARTS = [
+  'front',
+  'bring',
+  'board',
+  'ladder',
+  'wires',
+  'tables',
+  'steps',
+  'load-sheet',
+] as const
+export type SheetPart = (typeof SHEET_PARTS)[number]
+
+const PARTS: Readonly<Record<SheetPart, (sheet: JobSheet, words: SheetWords) => Html>> = {
+  front: frontMatter,
+  bring,
+  board: drawings,
+  ladder: ladderPages,
+  wires: wireTable,
+  tables,
+  steps: stepList,
+  'load-sheet': loadSheet,
+}
+
+/** What a part alone is headed with: it must not pass for the whole. */
+const partHead = (sheet: JobSheet, { page }: SheetWords): Html =>
+  html`<header><div class="head"><h1>${page.title}</h1><span class="job">${page.job} ${sheet.id}</span></div><p class="quiet">${page.partOnly}</p></header>`
+
 /**
  * Prints the work sheet as one HTML file: no script, nothing fetched, A4 and Letter alike.
  *
  * Equal sheets and words give equal bytes.
+ *
+ * @param only - one part of it, on its own
  */
-export function printSheet(sheet: JobSheet, words: SheetWords): string {
+export function printSheet(sheet: JobSheet, words: SheetWords, only?: SheetPart): string {
   const title = `${words.page.title}: ${sheet.head.tub} → ${sheet.head.box}`
   const style = sheetStyle(`${words.page.title} · ${words.page.job} ${sheet.id}`)
+  const parts = only === undefined ? SHEET_PARTS : [only]
+  const head = only === undefined || only === 'front' ? undefined : partHead(sheet, words)
   return `<!doctype html>\n${
     html`<html lang="${words.language}">
 <head>
@@ -24,14 +59,13 @@ export function printSheet(sheet: JobSheet, words: SheetWords): string {
 <title>${title}</title>
 <style>${raw(style)}</style>
 </head>
-<body>
+<body${only === undefined ? '' : raw(' class="alone"')}>
 <main>
-${frontMatter(sheet, words)}
-${bring(sheet, words)}
-${drawings(sheet, words)}
-${wireTable(sheet, words)}
-${tables(sheet, words)}
-${stepList(sheet, words)}
+${head}
+${parts.map(
+  each => html`${PARTS[each](sheet, words)}
+`,
+)}
 </main>
 </body>
 </html>

@@ -93,6 +93,18 @@ svg.glyph { display: inline-block; vertical-align: -1mm; margin-right: 1mm; }
 .readings tr:nth-child(-n+2), .readings tr:nth-last-child(2) { break-after: avoid; }
 .readings col.what { width: 46%; }
 .quiet { font-size: 0.9rem; }
+.rungs th:nth-child(1) { width: 12mm; }
+.rungs th:nth-child(3) { width: 48mm; }
+.designations th:nth-child(1) { width: 17mm; }
+.designations th:nth-child(3) { width: 34mm; }
+.designations th:nth-child(4) { width: 20mm; }
+.designations th:nth-child(5) { width: 26mm; }
+.designations th:nth-child(6) { width: 17mm; }
+.loads { font-size: 0.9rem; }
+.loads th, .loads td { padding: 0.8mm 0.8mm; border-bottom: 0.3mm solid #000; }
+.loads .blank { width: 13mm; height: 3.6mm; }
+.loads .plug { font-weight: normal; }
+.loads td:nth-child(2) { white-space: nowrap; overflow-wrap: normal; }
 @media screen {
   body { padding: 5mm; }
   .scroll { overflow-x: auto; }
@@ -112,6 +124,7 @@ svg.glyph { display: inline-block; vertical-align: -1mm; margin-right: 1mm; }
 @media print {
   body { padding: 0; max-width: none; }
   .page { break-before: page; }
+  .alone .page { break-before: auto; }
   .page > h2 { margin-top: 0; }
 }
 `

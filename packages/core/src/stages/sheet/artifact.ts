@@ -3,6 +3,7 @@ import type { FeedFunction, LeadFunction, Terminal } from '../../domain/board/bo
 import type { Colour, Region } from '../../domain/described.ts'
 import type { LoadKind } from '../../domain/load/load.ts'
 import type { OpenQuestion } from '../match/artifact.ts'
+import type { Ladder, LoadSheetRow } from './ladder/artifact.ts'
 import type { SheetText } from './messages.ts'
 
 /** What a wire does: its line in the drawing follows from it, so that colour never speaks alone. */
@@ -233,7 +234,9 @@ export interface JobSheet {
   readonly remarks: readonly SheetText[]
   /** The box first, then the supply's devices. */
   readonly panels: readonly SheetPanel[]
+  readonly ladder: Ladder
   readonly wires: readonly WireGroup[]
+  readonly loadSheet: readonly LoadSheetRow[]
   readonly jumpers: readonly SheetJumper[]
   readonly straps: readonly SheetStrap[]
   readonly settings: readonly SheetSetting[]

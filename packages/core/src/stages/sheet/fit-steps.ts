@@ -1,11 +1,11 @@
 import type { Job } from '../../domain/job.ts'
-import { BOX, findTerminal } from '../../domain/job.ts'
+import { BOX, findTerminal, isCord } from '../../domain/job.ts'
 import type { Load } from '../../domain/load/load.ts'
 import { arriving } from '../../domain/wiring/states.ts'
 import type { WiringPlan } from '../plan/artifact.ts'
 import type { SheetStep, SheetWire } from './artifact.ts'
 import { bondTexts } from './bonding.ts'
-import { coldReadings } from './cold-checks.ts'
+import { coldReadings, insulationTexts, runReadings } from './cold-checks.ts'
 import { deadReadings } from './live-checks.ts'
 import type { SheetText } from './messages.ts'
 import { text } from './messages.ts'
@@ -13,9 +13,6 @@ import { keepsNeutral } from './neutral.ts'
 import type { Site } from './site.ts'
 import { isLanded, numbersOf } from './site.ts'
 import { panelLabel } from './wires.ts'
-
-/** A cord-connected tub is off when its plug is out. */
-export const isCord = ({ tub }: Job): boolean => tub.supply.cables.some(each => each.moulded)
 
 export function lockStep({ job }: Site): SheetStep {
   const { devices } = job.tub.supply
@@ -228,11 +225,12 @@ function upstreamTexts(site: Site): readonly SheetText[] {
 }
 
 export function supplyStep(site: Site): SheetStep {
-  const { job, plan, wires } = site
+  const { job, plan, feed, wires } = site
   const cables = wires.filter(each => each.kind === 'cable')
   const capped = cables.filter(wire =>
     wire.ends.some(each => plan.landing.ends[each.end] === 'insulated'),
   )
+  const runs = runReadings(job, plan.landing, feed)
   return {
     name: 'supply',
     title: text('step.supply'),
@@ -259,8 +257,8 @@ export function supplyStep(site: Site): SheetStep {
         wires.filter(each => each.kind === 'lead' && isSmall(job, each)),
       ),
     ],
-    readings: [],
-    outside: [],
+    readings: runs,
+    outside: runs.length > 0 ? [text('outside.bond')] : [],
   }
 }
 
@@ -300,7 +298,7 @@ export const coldStep = ({ job, plan, feed }: Site): SheetStep => ({
   title: text('step.cold'),
   caution: { severity: 'warning', text: text('caution.cold') },
   licensed: false,
-  actions: [text('cold.dead'), text('cold.zero'), text('cold.insulation')],
+  actions: [text('cold.dead'), text('cold.zero'), ...insulationTexts(job, plan.landing, feed)],
   readings: coldReadings(job, plan, feed),
   outside: [text('outside.cold'), text('outside.bond')],
 })

@@ -22,6 +22,8 @@ import {
   removeStep,
   supplyStep,
 } from './fit-steps.ts'
+import { layOutLadder, materialOf } from './ladder/lay-out-ladder.ts'
+import { loadSheetOf } from './load-sheet.ts'
 import type { SheetText } from './messages.ts'
 import { text } from './messages.ts'
 import { meterRows } from './meter.ts'
@@ -69,6 +71,8 @@ export function layOutSheet({ survey, job, proven, verdict }: SheetInput): JobSh
   const profile = profileOf(job.box, plan.landing)
   const straps = strapsOf(job, plan)
   const site: Site = { job, plan, verification, feed, profile, wires, settings, straps, bounds }
+  const material = materialOf(job, plan.landing, wires)
+  const ladder = layOutLadder(material)
   const labelOf = (id: string) => job.loads.find(each => each.id === id)?.label ?? id
   return {
     id: `${survey.id}/${job.box.id}`,
@@ -85,7 +89,9 @@ export function layOutSheet({ survey, job, proven, verdict }: SheetInput): JobSh
     open,
     remarks: remarksOf(survey, job),
     panels: panelsOf(job, plan, wires, open),
+    ladder,
     wires: groups,
+    loadSheet: loadSheetOf({ job, plan, verification, wires, ladder }, material.loads),
     jumpers: jumpersOf(job, plan),
     straps,
     settings,

@@ -1,8 +1,11 @@
+import { LADDER_MESSAGES } from './ladder/messages.ts'
+
 /**
  * Every sentence of the sheet by id, with the parameters it takes. The words package holds the
  * sentences; a test holds both lists against each other.
  */
 export const SHEET_MESSAGES = {
+  ...LADDER_MESSAGES,
   'head.supply': ['system', 'frequency', 'breaker', 'wires'],
   'head.limit': ['setting', 'factory'],
   'head.limit-breaker': ['setting', 'factory', 'allowed'],
@@ -218,7 +221,7 @@ export const SHEET_MESSAGES = {
   'relief.clear': [],
   'cold.dead': [],
   'cold.zero': [],
-  'cold.insulation': [],
+  'cold.insulation': ['volts', 'parts', 'expected', 'least', 'suspect', 'good'],
   'fill.valves': [],
   'fill.well': [],
   'fill.air': [],
@@ -273,6 +276,18 @@ export const SHEET_MESSAGES = {
   'close.paper': ['settings'],
   'close.falls': ['setting', 'fallsTo', 'value'],
 
+  'named.element': ['of'],
+  'named.winding': ['of', 'name'],
+  'named.probe': ['of'],
+  'named.load-electronics': ['of'],
+  'named.primary': ['of', 'name'],
+  'named.secondary': ['of', 'name'],
+  'named.electronics': ['of', 'name'],
+  'named.ground-fault': ['of', 'name'],
+  'named.semiconductor': ['of', 'name'],
+  'named.input': ['of', 'name'],
+  'named.board': ['of'],
+
   'outside.dead': [],
   'outside.cold': [],
   'outside.bond': [],
@@ -292,7 +307,9 @@ export const SHEET_MESSAGES = {
   'read.case': ['load'],
   'read.jumper': ['jumper', 'a', 'b'],
   'read.heater': ['load', 'terminals'],
+  'read.winding': ['load', 'a', 'b'],
   'read.earth': ['a', 'all'],
+  'read.run': ['a', 'b'],
   'read.bond': ['load'],
   'read.bond-other': [],
   'read.pressure-switch': [],
@@ -323,12 +340,15 @@ export const SHEET_MESSAGES = {
   'expect.drop': [],
   'expect.joined': ['ohms'],
   'expect.open': [],
-  'expect.winding': [],
+  'expect.above': ['low', 'expected'],
+  'expect.not-shown': ['parts'],
+  'expect.charges': ['reading', 'loads'],
   'expect.ohms': ['ohms', 'low', 'high'],
-  'expect.earth': ['ohms'],
+  'expect.earth': ['ohms', 'expected'],
+  'expect.run': ['ohms', 'expected'],
   'expect.bond': ['ohms'],
   'expect.seconds': ['seconds'],
-  'expect.probe': ['at10', 'at20', 'at30', 'at40'],
+  'expect.probe': ['at10', 'at20', 'at30', 'at40', 'band'],
   'expect.value': ['value'],
   'expect.yes': [],
   'expect.agree': [],

@@ -1,11 +1,12 @@
+import { isCord } from '../../domain/job.ts'
 import type { Load } from '../../domain/load/load.ts'
 import { isPowered } from '../../domain/load/load.ts'
 import { allowedAmps } from '../../domain/wiring/states.ts'
 import type { Expected, RunningMode } from '../verify/artifact.ts'
 import type { Reading, SheetSetting, SheetStep, SheetWire } from './artifact.ts'
 import { boundFor, boundLabel, boundText, withinBound } from './bounds.ts'
-import { EARTH_OHMS } from './cold-checks.ts'
-import { isCord, isEarthedEarly, isHeater, isWaiting } from './fit-steps.ts'
+import { caseReading } from './cold-checks.ts'
+import { isEarthedEarly, isHeater, isWaiting } from './fit-steps.ts'
 import { flowReadings, flowTexts } from './flow-test.ts'
 import { emptyOutputReadings, feedReadings, heaterOutputReadings, placeFor } from './live-checks.ts'
 import type { SheetText } from './messages.ts'
@@ -163,20 +164,13 @@ const labels = ({ job }: Site, ids: readonly string[]): readonly string[] =>
 
 const hasEarth = (load: Load): boolean => load.leads.some(each => each.function === 'earth')
 
-/** Earth to the metal of a load, once it is plugged in and before it gets power. */
-const caseReading = ({ label: load }: Load): Reading => ({
-  what: text('read.case', { load }),
-  expected: text('expect.earth', { ohms: EARTH_OHMS }),
-  unit: 'Ω',
-})
-
 /** What is read at one load, in the order in which it is read: dead first. */
 function loadReadings(site: Site, load: Load): readonly Reading[] {
   const { job, plan, feed, settings, verification } = site
   const isHeaterLoad = load.kind === 'heater'
   const falling = settings.filter(each => each.fallsTo !== undefined)
   return [
-    ...(hasEarth(load) ? [caseReading(load)] : []),
+    ...(hasEarth(load) ? [caseReading(job, plan.landing, feed, load)] : []),
     ...(isHeaterLoad ? settingReadings(falling, 'read.setting-heat') : []),
     ...(isHeaterLoad ? heaterOutputReadings(job, plan, feed) : []),
     ...verification.expected

@@ -1,7 +1,7 @@
 import type { FeedFunction, LeadFunction, Terminal } from '../../domain/board/board.ts'
 import { COLOUR_LETTERS } from '../../domain/described.ts'
 import type { End, Job } from '../../domain/job.ts'
-import { BOX, findTerminal } from '../../domain/job.ts'
+import { boardLabel, findTerminal } from '../../domain/job.ts'
 import type { Landing } from '../../domain/landing/landing.ts'
 import type { Load } from '../../domain/load/load.ts'
 import type { WiringPlan } from '../plan/artifact.ts'
@@ -34,11 +34,7 @@ export const functionText = (job: Job, name: LeadFunction | FeedFunction): Sheet
     : text(`function.${name}`)
 
 /** What a person calls a panel. */
-export function panelLabel(job: Job, panel: string): string {
-  if (panel === BOX) return job.box.label
-  const own = job.tub.supply.devices.find(each => each.id === panel)?.label
-  return own ?? job.devices.get(panel)?.label ?? panel
-}
+export const panelLabel = boardLabel
 
 function fixingOf({ kind, torque }: Terminal): SheetText {
   switch (kind) {

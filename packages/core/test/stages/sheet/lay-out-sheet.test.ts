@@ -164,9 +164,11 @@ describe('steps concern this tub alone', () => {
   test('the element is measured by its plate: 240² over 5500', () => {
     const [heater] = find(readingsOf(fourWire, 'cold'), 'read.heater')
     const ohms = 240 ** 2 / 5500
-    expect(heater?.expected?.params['ohms']).toBeCloseTo(ohms, 9)
-    expect(heater?.expected?.params['low']).toBeCloseTo(0.9 * ohms, 9)
-    expect(heater?.expected?.params['high']).toBeCloseTo(1.1 * ohms, 9)
+    // Two leads of 10 AWG, 1 m each: 7 mΩ. Band: ±10 %, and 1 % and 0.2 Ω of the meter.
+    expect(heater?.expected?.params['ohms']).toBeCloseTo(ohms + 0.007, 3)
+    expect(heater?.expected?.params['low']).toBeCloseTo(0.99 * (0.9 * ohms + 0.006) - 0.2, 2)
+    expect(heater?.expected?.params['high']).toBeCloseTo(1.01 * (1.1 * ohms + 0.007) + 0.2, 2)
+    expect(heater?.what.params['terminals']).toBe('H1 – H2')
   })
 
   test('each position of each jumper is told apart by ohms', () => {

@@ -1,0 +1,70 @@
+import type { SheetMessage } from '@tubwright/core'
+
+type LadderMessage = Extract<
+  SheetMessage,
+  `${'rail' | 'ladder' | 'rung' | 'what' | 'lid'}.${string}`
+>
+
+/** The ladder diagram and the load sheet in English, by message. */
+export const LADDER_EN: Readonly<Record<LadderMessage, string>> = {
+  'rail.leg1': 'L1',
+  'rail.leg2': 'L2',
+  'rail.leg3': 'L3',
+  'rail.line': 'L',
+  'rail.neutral': 'N',
+  'rail.earth': 'PE',
+  'rail.second-leg1': '2L1',
+  'rail.second-leg2': '2L2',
+  'rail.second-neutral': '2N',
+  'rail.second-earth': '2PE',
+  'rail.volts': '{volts}',
+  'rail.behind': '{from} {volts}',
+  'rail.zero': '0 V',
+  'rail.input': '{input}',
+  'rail.sensor-zero': '0 V',
+
+  'ladder.supply': 'Supply, panel to box',
+  'ladder.loads': 'Loads',
+  'ladder.control': '{volts} behind {transformer}',
+  'ladder.sensors': 'Sensors',
+  'ladder.apart': 'Joined to nothing',
+
+  'rung.conductor': '{function}: {cable}',
+  'rung.load': '{load}',
+  'rung.load-circuit': '{load}, {circuit}',
+  'rung.with': 'on: {command}',
+  'rung.always': 'always on',
+  'rung.off': 'not landed: it stays off',
+  'rung.spare': '{place}: empty',
+  'rung.spare-lead': '{place}, {lead}: empty',
+  'rung.primary': 'Control transformer',
+  'rung.auto-primary': 'Auto-transformer: its output is mains',
+  'rung.secondary': '{transformer} feeds these rungs',
+  'rung.electronics': 'Electronics of the box',
+  'rung.ground-fault': 'Electronics of {device}',
+
+  'what.fuse': 'Fuse',
+  'what.contact': 'Relay contact',
+  'what.contact-by': 'Relay contact, closes with: {commands}',
+  'what.rests-closed': 'Relay contact, closed at rest',
+  'what.rests-closed-by': 'Relay contact, closed at rest; opens with: {commands}',
+  'what.contactor': 'Contactor contact',
+  'what.contactor-by': 'Contactor contact, closes with: {commands}',
+  'what.triac': 'Triac',
+  'what.triac-by': 'Triac, on with: {commands}. Off, it still leaks',
+  'what.limit': 'Limit contact, closed in normal running',
+  'what.pole': 'Breaker: {device}',
+  'what.switch': 'Switch: {device}',
+  'what.own-pole': 'Breaker pole in the box',
+  'what.own-switch': 'Switch in the box',
+  'what.ground-fault': 'Ground-fault device: {device}',
+  'what.jumper': 'Jumper, {what}: {position}',
+  'what.transformer': 'Transformer, {primary} to {secondary}',
+  'what.auto-transformer': 'Auto-transformer, {primary} to {secondary}; it isolates nothing',
+  'what.electronics': 'Electronics',
+  'what.load': '{load}',
+
+  'lid.amps': '{amps:A}',
+  'lid.amps-range': '{from:A} to {to:A}',
+  'lid.amps-unknown': 'not known',
+}
