@@ -1,5 +1,6 @@
 import { boundsOf } from '../../base/known.ts'
 import type { ControlBox } from '../../domain/box/control-box.ts'
+import type { Load } from '../../domain/load/load.ts'
 import { isPowered } from '../../domain/load/load.ts'
 import { secondLines } from '../../domain/supply/circuits.ts'
 import { offersOf } from '../../domain/wiring/offers.ts'
@@ -9,17 +10,34 @@ import type { BoxMatch, MatchSet, OpenQuestion, Requirement, Shortfall } from '.
 import type { Candidate, Demand } from './requirements.ts'
 import { demandsOf, placesFor } from './requirements.ts'
 
-const candidatesOf = ({ supply }: Survey, box: ControlBox): readonly Candidate[] =>
+/** The box on each of its feeds, with what it offers there. */
+export const candidatesOf = ({ supply }: Survey, box: ControlBox): readonly Candidate[] =>
   box.feeds.map(feed => ({ box, feed, offers: offersOf(box, feed, secondLines(supply)) }))
 
-function shortfallsOf(demands: readonly Demand[], candidate: Candidate): readonly Shortfall[] {
+/** Every way in which a candidate falls short. */
+export function shortfallsOf(
+  demands: readonly Demand[],
+  candidate: Candidate,
+): readonly Shortfall[] {
   return demands.flatMap(demand => {
     const lacks = demand.lacks(candidate)
     return lacks ? [{ requirement: demand.id, subjects: demand.subjects, ...lacks }] : []
   })
 }
 
-function openQuestions(survey: Survey): readonly OpenQuestion[] {
+/** A box with a place for a keypad and none in its carton: whose keypad goes on it? */
+function keypadQuestions({ loads }: Survey, box: ControlBox): readonly OpenQuestion[] {
+  const isKeypad = ({ kind }: Load): boolean => kind === 'keypad'
+  const hasPlace = box.places.some(each => each.takes.includes('keypad'))
+  if (!hasPlace || box.supplied.some(isKeypad)) return []
+  const own = loads.find(isKeypad)
+  const params = { box: box.label }
+  return own
+    ? [{ message: 'ask-keypad-maker', subjects: [own.id], params: { ...params, load: own.label } }]
+    : [{ message: 'ask-keypad', subjects: ['keypad'], params }]
+}
+
+function openQuestions(survey: Survey, box: ControlBox): readonly OpenQuestion[] {
   const breaker = boundsOf(survey.supply.breaker)
     ? []
     : [{ message: 'ask-breaker', subjects: ['supply'], params: {} }]
@@ -37,10 +55,11 @@ function openQuestions(survey: Survey): readonly OpenQuestion[] {
         : []
     }),
   )
-  return [...breaker, ...draws]
+  return [...breaker, ...draws, ...keypadQuestions(survey, box)]
 }
 
-function adaptersOf(survey: Survey, candidate: Candidate): readonly string[] {
+/** Loads of the tub whose plug fits no place that could take them. */
+export function adaptersOf(survey: Survey, candidate: Candidate): readonly string[] {
   return survey.loads
     .filter(load => {
       const places = placesFor(survey, candidate, load)
@@ -63,7 +82,7 @@ function matchBox(survey: Survey, demands: readonly Demand[], box: ControlBox): 
     maker: box.maker,
     verdict: serves ? 'may-serve' : 'cannot',
     shortfalls,
-    open: serves ? openQuestions(survey) : [],
+    open: serves ? openQuestions(survey, box) : [],
     adapters: serves ? adaptersOf(survey, best.candidate) : [],
   }
 }

@@ -225,7 +225,8 @@ function bayDemand({ bay, id }: Survey): readonly Demand[] {
   ]
 }
 
-const leastAmps = (load: PoweredLoad): number =>
+/** What the most loaded circuit draws for certain [A]; 0 where nobody knows. */
+export const leastAmps = (load: PoweredLoad): number =>
   Math.max(
     0,
     ...load.circuits.map(circuit => (circuit.amps ? (boundsOf(circuit.amps)?.from ?? 0) : 0)),
@@ -255,8 +256,13 @@ function offeredVolts(candidate: Candidate, load: Load): string {
   return [...new Set(volts.map(each => Math.round(each)))].sort((a, b) => a - b).join(' or ')
 }
 
+/** An old keypad goes where the box brings its own. */
+const isReplaced = (load: Load, box: ControlBox): boolean =>
+  load.kind === 'keypad' && box.supplied.some(each => each.kind === 'keypad')
+
 function loadLacks(survey: Survey, candidate: Candidate, load: Load): ReturnType<Demand['lacks']> {
-  if (placesFor(survey, candidate, load).length > 0) return undefined
+  if (placesFor(survey, candidate, load).length > 0 || isReplaced(load, candidate.box))
+    return undefined
   const taking = candidate.box.places.filter(place => takes(place, load))
   if (taking.length === 0)
     return { message: 'no-place', params: { load: load.label, kind: load.kind } }

@@ -1,6 +1,6 @@
 import type { Finding } from '../../base/verdict.ts'
 import type { Landing } from '../../domain/landing/landing.ts'
-import type { OpenQuestion } from '../match/artifact.ts'
+import type { Change, OpenQuestion } from '../match/artifact.ts'
 
 /** Where one load goes. */
 export interface Assignment {
@@ -43,6 +43,11 @@ export interface StrapSetting {
 export interface Score {
   /** Dangers that only an assumption holds off. */
   readonly dangers: number
+  /** Warnings, such as of what a reset leaves. */
+  readonly warnings: number
+  /** Loads of the tub that go without. */
+  readonly leftOut: number
+  /** Loads of the tub in whose place another one comes; a keypad is not counted. */
   readonly replaced: number
   readonly adapters: number
   /** Modes in which heat is allowed, counted negatively. */
@@ -51,6 +56,8 @@ export interface Score {
   readonly margin: number
   /** Difference of the legs [mA], whole. */
   readonly imbalance: number
+  /** What the jumpers carry together [mA], whole: of equal positions the one that sends least through them. */
+  readonly bridged: number
   readonly moved: number
   readonly order: string
 }
@@ -72,6 +79,11 @@ export interface WiringPlan {
   readonly jumpers: readonly JumperSetting[]
   readonly straps: readonly StrapSetting[]
   readonly parts: readonly PlannedPart[]
+  /**
+   * What has to change at the tub before this plan holds, with the adapters and the plate: what is to
+   * be bought. Empty where the tub was planned as it was found.
+   */
+  readonly changes: readonly Change[]
   /** Conductor ends whose colour misleads where they land. */
   readonly reidentify: readonly string[]
   /** Ends that are capped, and places of the box left unused. */
@@ -90,6 +102,7 @@ export interface Judged {
   readonly modes: readonly { readonly heats: boolean }[]
   readonly smallestMargin: number
   readonly imbalance: number
+  readonly jumperAmps: number
 }
 
 /** Judges one landing; undefined where no verdict can be given. */

@@ -1,4 +1,5 @@
 import type { Terminal } from '../../domain/board/board.ts'
+import { leavesGap } from '../../domain/box/keypad-hole.ts'
 import type { Job } from '../../domain/job.ts'
 import { findTerminal } from '../../domain/job.ts'
 import type { Landing } from '../../domain/landing/landing.ts'
@@ -33,8 +34,7 @@ function crimped(job: Job, landing: Landing): readonly PlannedPart[] {
 /** A plate to cover what the old keypad's hole leaves open around the new keypad. */
 function blankingPlate({ tub, box }: Job): readonly PlannedPart[] {
   const [hole, keypad] = [tub.keypadHole, box.keypadHole]
-  if (!hole || !keypad) return []
-  if (hole.width.si <= keypad.width.si && hole.height.si <= keypad.height.si) return []
+  if (!hole || !keypad || !leavesGap(hole, keypad)) return []
   const params = { width: hole.width.si, height: hole.height.si }
   return [{ message: 'blanking-plate', subjects: ['keypad'], params }]
 }

@@ -98,11 +98,15 @@ export function scoreOf(job: Job, landing: Landing, adapters: number, verificati
   const straps = strapsOf(job, landing).filter(each => each.moves).length
   return {
     dangers: verification.findings.filter(each => each.severity === 'danger').length,
+    warnings: verification.findings.filter(each => each.severity === 'warning').length,
+    // Of this tub as it is described: `markChanges` counts what was changed in the survey before.
+    leftOut: 0,
     replaced: 0,
     adapters,
     heatModes: -verification.modes.filter(each => each.heats).length,
     margin: -Math.round(verification.smallestMargin * 1000),
     imbalance: Math.round(verification.imbalance * 1000),
+    bridged: Math.round(verification.jumperAmps * 1000),
     moved: jumpers + straps,
     order: job.ends.map(end => landing.ends[end.id] ?? '').join(' '),
   }
@@ -110,11 +114,14 @@ export function scoreOf(job: Job, landing: Landing, adapters: number, verificati
 
 const KEYS = [
   'dangers',
+  'warnings',
+  'leftOut',
   'replaced',
   'adapters',
   'heatModes',
   'margin',
   'imbalance',
+  'bridged',
   'moved',
 ] as const
 
@@ -123,6 +130,9 @@ export function isBetter(a: Score, b: Score): boolean {
   for (const key of KEYS) if (a[key] !== b[key]) return a[key] < b[key]
   return a.order < b.order
 }
+
+/** Nothing can be better but by adapters and what comes after them. */
+const isSafe = ({ dangers, warnings }: Score): boolean => dangers === 0 && warnings === 0
 
 const breaksOf = (verification: Judged): number =>
   verification.findings.filter(each => each.verdict === 'breaks' && each.severity !== 'notice')
@@ -146,6 +156,7 @@ function planOf(job: Job, feed: Feed, found: Found<Judged>, search: SearchReport
     jumpers: jumpersOf(job, landing),
     straps: strapsOf(job, landing),
     parts: partsOf(job, landing),
+    changes: [],
     reidentify: found.verification.findings
       .filter(each => each.message === 're-identify')
       .flatMap(each => each.subjects),
@@ -183,10 +194,10 @@ const withoutCandidate = (job: Job): PlanFailure<never> => ({
  * The best landing of this tub on this box, with what the judge says of it.
  *
  * Goes through every seating, jumper, strap and profile, seatings with the fewest adapters first:
- * once one holds without a danger, seatings that need more adapters are bounded out. Jumper and strap positions
+ * once one holds without a danger or a warning, seatings that need more adapters are bounded out. Jumper and strap positions
  * that give some load other volts than its plate are left out on the solution of the empty box.
- * Best is: no danger, no load replaced, fewest adapters, heat in most modes, largest smallest margin, legs
- * best balanced, fewest positions moved, then the order of the terminals.
+ * Best is: no danger, no warning, no load left out, none replaced, fewest adapters, heat in most modes, largest smallest margin, legs
+ * best balanced, least through the jumpers, fewest positions moved, then the order of the terminals.
  *
  * @returns fails with 'no-plan' when every candidate breaks something, with 'limit-reached' when
  *   the search stopped first: never the one for the other; with 'open' or 'cannot' when there is no
@@ -209,7 +220,7 @@ export function planWiring<Verdict extends Judged>(
   let [considered, solved, boundedOut] = [0, 0, 0]
   for (const candidate of candidatesOf(job, feed, limit)) {
     considered++
-    if (best?.score.dangers === 0 && candidate.adapters > best.score.adapters) {
+    if (best && isSafe(best.score) && candidate.adapters > best.score.adapters) {
       boundedOut++
       continue
     }

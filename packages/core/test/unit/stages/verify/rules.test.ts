@@ -15,6 +15,7 @@ import type { Planned, Slip } from '../../../support/judged.ts'
 import { findingsOf, planned, slipped } from '../../../support/judged.ts'
 
 const everyday = planned('everyday-240-circulation', 'heron-4')
+const plain = planned('everyday-240-plain', 'heron-4')
 const cord = planned('cord-120-15', 'plover-1')
 const garden = planned('garden-230', 'sorrel-32')
 
@@ -134,18 +135,28 @@ describe('[VERIFY-3] low voltage stays low', () => {
   test('a keypad that returns to the mains neutral', () => {
     const slip = { ends: { 'keypad.common': 'box.D3' } }
     expect(found(everyday, slip, 'VERIFY-3')).toMatchObject([
-      { message: 'load-across-mains-and-low-voltage', severity: 'danger', subjects: ['keypad'] },
+      { message: 'low-voltage-load-on-mains', severity: 'danger', subjects: ['keypad'] },
     ])
   })
-  test('a conductor of the run on a low-voltage terminal joins the two', () => {
-    const slip = { ends: { 'run.neutral@box': 'box.K2', 'keypad.common': 'box.K2' } }
-    const joined = {
-      ends: { ...slip.ends, 'ozonator.common': 'box.K2', 'circulation.common': 'box.K2' },
-    }
-    expect(found(everyday, joined, 'VERIFY-3').map(each => each.message)).toContain(
+  test('a pump that returns to a low-voltage terminal', () => {
+    const slip = { ends: { 'ozonator.common': 'box.K2' } }
+    expect(found(everyday, slip, 'VERIFY-3').map(each => each.message)).toContain(
       'load-across-mains-and-low-voltage',
     )
   })
+  test('a conductor of the run on a low-voltage terminal joins the two', () =>
+    expect(found(everyday, { ends: { 'run.neutral@box': 'box.K2' } }, 'VERIFY-3')).toMatchObject([
+      { message: 'low-voltage-joined-to-mains', severity: 'danger' },
+    ]))
+  test.each([
+    [{ 'water-probe.signal': 'box.E1', 'water-probe.common': 'box.E3' }, 'water-probe'],
+    [{ 'limit-probe.signal': 'box.A1', 'limit-probe.common': 'box.A3' }, 'limit-probe'],
+    [{ 'keypad.hot': 'box.E1', 'keypad.common': 'insulated' }, 'keypad'],
+  ])('nothing in a probe or keypad is insulated for mains: %o', (ends, load) =>
+    expect(found(plain, { ends }, 'VERIFY-3')).toMatchObject([
+      { message: 'low-voltage-load-on-mains', severity: 'danger', subjects: [load] },
+    ]),
+  )
 })
 
 describe('[VERIFY-4] metal on earth', () => {
@@ -196,6 +207,59 @@ describe('[VERIFY-6] ground-fault protection whole and balanced', () => {
     expect(found(everyday, { ends: { 'gf.tail': 'insulated' } }, 'VERIFY-6')[0]?.message).toBe(
       'ground-fault-blind',
     ))
+})
+
+test('[VERIFY-6] a device of 30 mA is too late for people in North America, and right elsewhere', () => {
+  const residual = demoDevices.get('residual-current-breaker-2')
+  const gf = demoDevices.get('ground-fault-breaker-2')
+  if (!residual || !gf) throw new Error('no such device')
+  const board = {
+    ...gf.board,
+    parts: gf.board.parts.map(each =>
+      each.kind === 'ground-fault'
+        ? {
+            ...each,
+            trip: {
+              from: { si: 0.015 as never, text: '15 mA' },
+              to: { si: 0.03 as never, text: '30 mA' },
+            },
+          }
+        : each,
+    ),
+  }
+  const devices = new Map([...demoDevices, [gf.id, { ...gf, board }] as const])
+  const job = jobOf(demoTub('everyday-240-circulation'), demoBox('heron-4'), devices)
+  expect(findingsOf(job, everyday.landing)).toContainEqual(
+    expect.objectContaining({ message: 'ground-fault-too-coarse', severity: 'danger' }),
+  )
+  expect(found(garden, {}, 'VERIFY-6')).toEqual([])
+})
+
+test('[VERIFY-1] a fuse held above its rating opens at a time that nobody knows', () => {
+  const rated = (amps: number) =>
+    rebuilt(box => ({
+      ...box,
+      board: {
+        ...box.board,
+        parts: box.board.parts.map(each =>
+          each.kind === 'fuse' && each.id === 'F2'
+            ? { ...each, rated: { si: amps as never, text: `${amps} A` } }
+            : each,
+        ),
+      },
+    }))
+  const told = (amps: number) =>
+    findingsOf(rated(amps), everyday.landing).filter(each => each.rule === 'VERIFY-1')
+  // Circulation pump and ozonator: 1.2 A and 0.25 A at other power factors.
+  expect(told(1.5)).toEqual([])
+  expect(told(1.4)).toMatchObject([{ message: 'protection-overloaded', subjects: ['box.F2'] }])
+})
+
+test('a landing that kills the control supply is told as that, not as a dry heater', () => {
+  const slip = { ends: { 'run.neutral@box': 'insulated' } }
+  const told = findingsOf(everyday.job, slipped(everyday.landing, slip)).map(each => each.message)
+  expect(told).not.toContain('heater-without-water')
+  expect(told).toContain('never-heats')
 })
 
 describe('[VERIFY-7] off means off', () => {
@@ -426,8 +490,12 @@ describe('[VERIFY-22] safe after a reset', () => {
 
   test('a profile that reverts and then heats without water is a warning on the plan', () =>
     expect(ofPlan(everyday)).toMatchObject([{ message: 'dry-after-reset', severity: 'warning' }]))
-  test('a current limit that reverts above what the breaker should give is a caution', () =>
+  test('a current limit that reverts above the breaker is one too', () =>
     expect(ofPlan(planned('burnt-plate-240', 'rowan-2'))).toMatchObject([
+      { message: 'unsafe-after-reset', severity: 'warning' },
+    ]))
+  test('one that reverts above 80 % of the breaker is a caution', () =>
+    expect(ofPlan(planned('everyday-240-circulation', 'rowan-2'))).toMatchObject([
       { message: 'overdrawn-after-reset', severity: 'caution' },
     ]))
   test('a profile that reverts to the one that is set changes nothing', () =>
