@@ -1,5 +1,9 @@
 import { Command, CommanderError } from 'commander'
 import type { Shelf } from './catalogue.ts'
+import type { DescribeOptions } from './commands/describe.ts'
+import type { LintOptions } from './commands/lint.ts'
+import type { MatchOptions } from './commands/match.ts'
+import type { MeterOptions } from './commands/meter.ts'
 import type { PlanOptions } from './commands/plan.ts'
 import type { SheetOptions } from './commands/sheet.ts'
 import type { SolveOptions } from './commands/solve.ts'
@@ -12,6 +16,9 @@ const EXITS = `
 Ends with 0 when all is fine, 1 when something breaks or needs heeding, 2 on bad input, 3 when the
 fault is ours.`
 
+const LINT_EXITS = `
+Ends with 0 when it is clean or has notices only, 1 when there are warnings, 2 when it cannot be read.`
+
 const CATALOG = [
   '--catalog <folder>',
   'folder with boxes, devices and tubs (default: the demo)',
@@ -22,16 +29,30 @@ const BOX = [
   'a box of the catalogue, or a box file (default: the best that may serve)',
 ] as const
 const LANDING = ['--landing <file>', 'a landing as built (default: the plan)'] as const
+/** As in the documents package, which is loaded only when it is asked for; a test compares them. */
+export const SHEET_PARTS = 'front, bring, board, ladder, wires, tables, steps, load-sheet'
 const JSON_FORM = ['--json', 'the wire form, for programs'] as const
 
 const example = (words: string): string => `\nExample:\n  tubwright ${words}`
 
 /** What a command does, given everything it is about. It is loaded only when it is called. */
-type Action<Options> = (shelf: Shelf, name: string, options: Options, talk: Talk) => number
+type Action<Options> = (
+  shelf: Shelf,
+  name: string,
+  options: Options,
+  talk: Talk,
+) => number | Promise<number>
 
 interface Ending {
   code: number
 }
+
+/** Reads the catalogue, loads a command's code, does it. */
+type Act = <Options extends object>(
+  name: string,
+  command: Command,
+  load: () => Promise<Action<Options>>,
+) => Promise<void>
 
 function programFor({ stdout, stderr }: Streams): Command {
   return new Command('tubwright')
@@ -53,7 +74,7 @@ function programFor({ stdout, stderr }: Streams): Command {
 
 /** Commands, each of which reads the catalogue and loads its own code only once it is called. */
 function addCommands(program: Command, talk: Talk, ending: Ending): void {
-  const act = async <Options extends object>(
+  const act: Act = async <Options extends object>(
     name: string,
     command: Command,
     load: () => Promise<Action<Options>>,
@@ -63,7 +84,7 @@ function addCommands(program: Command, talk: Talk, ending: Ending): void {
     const action = await load()
     const { catalog, ...options } = command.optsWithGlobals<Options & { catalog?: string }>()
     const shelf = readShelf(catalog ?? demoFolder(), heedTo(talk))
-    ending.code = action(shelf, name, options as never, talk)
+    ending.code = await action(shelf, name, options as never, talk)
   }
   const about = <Options extends object>(
     name: string,
@@ -78,21 +99,23 @@ function addCommands(program: Command, talk: Talk, ending: Ending): void {
       .addHelpText('after', example(words))
       .action((survey: string, _: unknown, command: Command) => act(survey, command, load))
 
-  about<{ json?: boolean }>(
+  about<MatchOptions>(
     'match',
     'which boxes may serve this tub, and every reason why the others cannot',
-    'match everyday-240-circulation',
+    'match everyday-240-circulation\n  tubwright match no-box-120-ozonator-no-neutral --changes',
     async () => (await import('./commands/match.ts')).runMatch,
   )
+    .option('--changes', 'for each box that cannot: the cheapest changes at the tub that would do')
     .option(...JSON_FORM)
     .option(...CATALOG)
   about<PlanOptions>(
     'plan',
     'where every wire lands, which jumpers move, what is set; proven',
-    'plan everyday-240-circulation --out landing.yaml',
+    'plan everyday-240-circulation --out landing.yaml\n  tubwright plan no-box-120-ozonator-no-neutral --box alder-240 --with-changes',
     async () => (await import('./commands/plan.ts')).runPlan,
   )
     .option(...BOX)
+    .option('--with-changes', 'where a box cannot serve: plan the tub with the cheapest changes')
     .option('--out <file>', 'write the planned landing there')
     .option(...JSON_FORM)
     .option(...CATALOG)
@@ -119,6 +142,22 @@ function addCommands(program: Command, talk: Talk, ending: Ending): void {
     .option('--map <file>', 'with --spice: write there what each name of the netlist stands for')
     .option(...JSON_FORM)
     .option(...CATALOG)
+  about<MeterOptions>(
+    'meter',
+    'what an ohmmeter or an insulation tester reads between two points, power off',
+    'meter everyday-240-circulation --from box.H1 --to box.H2 --plugged heater',
+    async () => (await import('./commands/meter.ts')).runMeter,
+  )
+    .option(...BOX)
+    .option(...LANDING)
+    .requiredOption('--from <point>', 'a terminal (box.H1), an end (pump-a.high), pump-a.metal')
+    .requiredOption('--to <point>', 'another')
+    .option('--plugged <loads>', 'loads or ends that are in, joined by commas; all, or none', 'all')
+    .option('--supply <how>', 'off the box, or landed: open or closed at its disconnect', 'open')
+    .option('--at-temperature <degrees>', 'of the probes', '20 °C')
+    .option('--insulation', 'an insulation test at 500 V direct, and what is unplugged for it')
+    .option(...JSON_FORM)
+    .option(...CATALOG)
   about<SheetOptions>(
     'sheet',
     'the sheet to work from, as one HTML file for screen and print',
@@ -126,6 +165,8 @@ function addCommands(program: Command, talk: Talk, ending: Ending): void {
     async () => (await import('./commands/sheet.ts')).runSheet,
   )
     .option(...BOX)
+    .option('--part <part>', `one part alone: ${SHEET_PARTS}`)
+    .option('--svg <drawing>', 'one drawing alone, as SVG: board or ladder')
     .option('--out <file>', 'where to write it (default: standard output)')
     .option(...CATALOG)
 
@@ -147,6 +188,55 @@ function addCommands(program: Command, talk: Talk, ending: Ending): void {
     .action((_: unknown, command: Command) =>
       act('', command, async () => (await import('./commands/demo.ts')).runDemo),
     )
+  addAuthoring(program, talk, ending, act)
+}
+
+/** Commands for an author: they check and begin descriptions. */
+function addAuthoring(program: Command, talk: Talk, ending: Ending, act: Act): void {
+  program
+    .command('lint')
+    .description('what looks wrong in a box, device or survey; a box is solved by itself')
+    .argument('<file>', 'its file, or one of the catalogue by its id')
+    .option('--watch', 'check and draw it afresh at each save, until Ctrl-C')
+    .option('--out <file>', 'with --watch: where to draw its board (default: beside it, .svg)')
+    .option(...JSON_FORM)
+    .option(...CATALOG)
+    .addHelpText('after', `${example('lint my-box.yaml')}\n  tubwright lint my-box.yaml --watch`)
+    .addHelpText('after', LINT_EXITS)
+    .action((file: string, _: unknown, command: Command) =>
+      act<LintOptions>(file, command, async () => (await import('./commands/lint.ts')).runLint),
+    )
+  program
+    .command('describe')
+    .description('write a commented control box to begin a description from')
+    .option('--id <name>', 'its id, and the name of its file', 'my-box')
+    .option('--out <folder>', 'where to write it', '.')
+    .option(
+      '--from <kind>',
+      'what to begin from: two-legs, one-leg, convertible, one-phase-230',
+      'two-legs',
+    )
+    .option('--feeds <feeds>', 'what feeds it: two-legs, one-leg, one-phase-230; joined by commas')
+    .option(
+      '--outputs <outputs>',
+      'two-speed-pump, one-speed-pump, circulation-pump, ozonator, blower, light; joined by commas',
+    )
+    .option('--heater-poles <count>', 'leads of the heater that are switched: 1 or 2')
+    .option(
+      '--profiles <profiles>',
+      'which pump may heat: circulation, low-speed, one-speed; joined by commas',
+    )
+    .option(
+      '--schema <kind>',
+      'print the JSON Schema instead: control-box, survey, supply-device, landing',
+    )
+    .addHelpText(
+      'after',
+      `${example('describe --id wren-3 --out my-boxes --outputs two-speed-pump,light')}\n  tubwright describe --schema control-box`,
+    )
+    .action(async (options: DescribeOptions) => {
+      ending.code = (await import('./commands/describe.ts')).runDescribe(options, talk)
+    })
 }
 
 /**

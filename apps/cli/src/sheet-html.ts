@@ -1,4 +1,4 @@
-import type { ControlBox, Job, ProvenPlan, Survey } from '@tubwright/core'
+import type { ControlBox, Job, JobSheet, ProvenPlan, Survey } from '@tubwright/core'
 import { commandLabel, layOutSheet, matchEquipment } from '@tubwright/core'
 import type { SheetWords } from '@tubwright/documents'
 import { printSheet } from '@tubwright/documents'
@@ -13,20 +13,23 @@ import {
 } from '@tubwright/words'
 
 /** The words of a sheet in English, with the names that the box gives its commands. */
-const english = (box: ControlBox): SheetWords => ({
+export const english = (box?: ControlBox): SheetWords => ({
   language: 'en',
   messages: SHEET_EN,
   page: SHEET_PAGE_EN,
   colours: COLOUR_EN,
   lines: LINE_EN,
   severities: SEVERITY_EN,
-  findingText: finding => tellFinding(finding, id => commandLabel(box, id)),
+  findingText: finding => tellFinding(finding, id => (box ? commandLabel(box, id) : id)),
   questionText: tellMatch,
 })
 
-/** The sheet of one proven plan as one HTML file. */
-export function sheetHtml(survey: Survey, job: Job, proven: ProvenPlan): string {
+/** The sheet of one proven plan, before it is printed. */
+export function jobSheet(survey: Survey, job: Job, proven: ProvenPlan): JobSheet {
   const [verdict] = matchEquipment(survey, [job.box]).boxes
-  const sheet = layOutSheet({ survey, job, proven, ...(verdict ? { verdict } : {}) })
-  return printSheet(sheet, english(job.box))
+  return layOutSheet({ survey, job, proven, ...(verdict ? { verdict } : {}) })
 }
+
+/** The same as one HTML file. */
+export const sheetHtml = (survey: Survey, job: Job, proven: ProvenPlan): string =>
+  printSheet(jobSheet(survey, job, proven), english(job.box))

@@ -63,8 +63,8 @@ describe('a landing', () => {
 describe('what is said meanwhile', () => {
   it.each([
     [['plan'], /^(planning on .* …\n)+$/u],
-    [['verify'], /^judging the plan on Heron 4, for no landing is given\n$/u],
-    [['solve'], /^solving the plan on Heron 4, for no landing is given\n$/u],
+    [['verify'], /^judging the plan on Bittern 8, for no landing is given\n$/u],
+    [['solve'], /^solving the plan on Bittern 8, for no landing is given\n$/u],
     [['sheet'], /^$/u],
     [['match'], /^$/u],
   ])('by %j is what it does', async ([command = ''], wanted) => {

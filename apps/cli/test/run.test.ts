@@ -59,6 +59,59 @@ describe('what the program ends with', () => {
   })
 })
 
+describe('changes at the tub', () => {
+  const TUB = 'no-box-120-ozonator-no-neutral'
+  const ozonator = 'Ozonator: an ozonator of 240 V, for the one of 120 V. [BUY]'
+
+  it('are worked out only when asked for', async () => {
+    expect((await ran(['match', TUB])).stdout).not.toContain('Cheapest changes')
+    const { code, stdout } = await ran(['match', TUB, '--changes'])
+    expect(code).toBe(1)
+    expect(stdout).toContain('Cheapest changes with which a plan holds, cost 7 (relative):')
+    expect(stdout).toContain(ozonator)
+    expect(stdout).toContain(
+      'Only a change of the supply would help: a run that brings neutral too.',
+    )
+  })
+
+  it('stand in the wire form of a match', async () => {
+    const { stdout } = await ran(['match', TUB, '--changes', '--json'])
+    const { boxes } = JSON.parse(stdout) as { boxes: { box: string; changes?: object }[] }
+    expect(boxes.find(each => each.box === 'alder-240')?.changes).toMatchObject({
+      outcome: 'found',
+      proof: 'holds',
+      changes: [{ kind: 'replace', load: 'ozonator', from: { volts: 120 }, to: { volts: 240 } }],
+    })
+  })
+
+  it('go before a plan, into its landing, and are something to heed', async () => {
+    const out = join(freshFolder(), 'landing.yaml')
+    const words = ['plan', TUB, '--box', 'alder-240', '--with-changes']
+    const { code, stdout } = await ran([...words, '--out', out])
+    expect(code).toBe(1)
+    expect(stdout).toContain(`First change at the tub\n  - ${ozonator}\n`)
+    expect(readFileSync(out, 'utf8')).toMatch(/note: .*Only after these changes/u)
+    const wire: unknown = JSON.parse((await ran([...words, '--json'])).stdout)
+    expect(wire).toMatchObject({ schema: 'wiring-plan/1', score: { replaced: 1, leftOut: 0 } })
+  })
+
+  it('are said to be none where only the supply would help, also in the wire form', async () => {
+    const words = ['plan', TUB, '--box', 'heron-4', '--with-changes']
+    const { code, stdout } = await ran(words)
+    expect(code).toBe(1)
+    expect(stdout).toContain('no changes  heron-4\n  Only a change of the supply would help')
+    expect(JSON.parse((await ran([...words, '--json'])).stdout)).toMatchObject({
+      schema: 'plan-failures/1',
+      changes: [{ box: 'heron-4', outcome: 'out-of-reach' }],
+    })
+  })
+
+  it.each(['match', 'plan'])('have an example in the help of %s', async command => {
+    const { stdout } = await ran([command, '--help'])
+    expect(stdout).toMatch(/\n {2}tubwright (match|plan) \S+ .*--(with-)?changes\n/u)
+  })
+})
+
 describe('colour', () => {
   const words = ['match', 'everyday-240-circulation']
   it('shows where a person looks', async () => {

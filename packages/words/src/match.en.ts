@@ -26,6 +26,10 @@ export const MATCH_EN = {
   'ask-breaker': 'Which breaker feeds the tub?',
   'ask-amps': 'How much does {load} draw ({circuit})? Read the plate or measure.',
   'narrow-amps': 'How much exactly does {load} draw ({circuit})?',
+  'ask-keypad':
+    'Which keypad goes on {box}? It has a place for one, its carton has none and the survey names none.',
+  'ask-keypad-maker':
+    'Is {load} made for {box}? Its carton has no keypad, and that of another maker cannot be used.',
   'needs-region': 'a mark for {region}',
   'needs-frequency': 'a box for {hertz:Hz}',
   'needs-system': 'a {system} supply',

@@ -19,6 +19,12 @@ const trimmed = (text: string): string => text.replace(/\.?0+$/u, '').replace(/^
 export const amps = (value: number): string =>
   Math.abs(value) > 0 && Math.abs(value) < 0.1 ? `${figure(value * 1000)} mA` : `${figure(value)} A`
 
+/** Resistance with the prefix that keeps it readable. */
+export function ohms(value: number): string {
+  if (value >= 1e6) return `${figure(value / 1e6)} MΩ`
+  return value >= 1000 ? `${figure(value / 1000)} kΩ` : `${figure(value)} Ω`
+}
+
 const FORMATS: Readonly<Record<string, (value: number) => string>> = {
   A: amps,
   V: value => `${figure(value)} V`,
@@ -26,6 +32,7 @@ const FORMATS: Readonly<Record<string, (value: number) => string>> = {
   C: value => `${figure(value)} °C (${figure(value * 1.8 + 32)} °F)`,
   Hz: value => `${figure(value)} Hz`,
   percent: value => `${figure(value * 100)} %`,
+  ohm: ohms,
   mm: value => `${figure(value * 1000)} mm`,
   number: figure,
 }

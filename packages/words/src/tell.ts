@@ -2,11 +2,13 @@ import type {
   Diagnostic,
   DrawBound,
   Finding,
+  LintFinding,
   OpenQuestion,
   Requirement,
   Shortfall,
 } from '@tubwright/core'
 import { invariant } from '@tubwright/core'
+import { LINT_EN } from './lint.en.ts'
 import { MATCH_EN } from './match.en.ts'
 import type { Params } from './say.ts'
 import { say } from './say.ts'
@@ -63,6 +65,9 @@ export function tellFinding(
 /** Why a box cannot serve, what is open, or what a tub asks, in English. */
 export const tellMatch = ({ message, params }: Shortfall | OpenQuestion | Requirement): string =>
   sentence(MATCH_EN, message, params)
+
+/** What lint found, in English. */
+export const tellLint = ({ id, params }: LintFinding): string => say(LINT_EN[id], params)
 
 /** A diagnostic in English: what is, what may be, what was perhaps meant; a warning says it is one. */
 export function tellDiagnostic({ code, path, is, may, didYouMean, severity }: Diagnostic): string {

@@ -1,6 +1,8 @@
 /** What each finding says, by message: what is, against what may be, about which thing. */
 export const VERIFY_EN = {
   'above-rating': '{label} ({kind}) carries {amps:A}; it is rated {rated:A}.',
+  'protection-overloaded':
+    '{label} ({kind}) carries {amps:A} on {rated:A}: it is hot until it opens, and nobody knows when.',
   'load-over-volts': '{load} gets up to {volts:V}; its plate says {plate:V} ({share:percent}).',
   'motor-starved':
     '{load} runs on as little as {volts:V} of its {plate:V} ({share:percent}): it stalls and burns.',
@@ -11,6 +13,8 @@ export const VERIFY_EN = {
     'Low-voltage terminal {terminal} is joined to a mains conductor. A neutral counts as one: the day it opens, it is live.',
   'load-across-mains-and-low-voltage':
     '{load} has a lead on low voltage and another on a mains conductor.',
+  'low-voltage-load-on-mains':
+    '{load} is made for low voltage and has a lead on a mains conductor: nothing in it is insulated for that.',
   'no-earth-lead':
     '{load} has no earth lead and is not double insulated: a fault makes its metal live.',
   'main-earth-on-small-terminal':
@@ -30,7 +34,9 @@ export const VERIFY_EN = {
     'With {device} switched off, {terminal} of the box still stands at {volts:V}: it is fed past it. Nobody can lock this tub off.',
   'tub-side-live':
     'With {device} switched off, its {terminal} stays live: line side and tub side are exchanged.',
-  'no-ground-fault-device': 'No ground-fault device watches this supply.',
+  'ground-fault-too-coarse':
+    'The ground-fault device at {device} trips at {amps:A}; for people it has to be by {limit:A} here.',
+  'no-ground-fault-device': 'No ground-fault device watches the circuit of {device}.',
   'on-when-off': '{load} runs though nothing is switched on.',
   'only-neutral-switched':
     '{load} is switched in its neutral alone: it stays at line volts when off.',
@@ -60,7 +66,7 @@ export const VERIFY_EN = {
   'load-dead': '{load} never runs.',
   'load-weak': '{load} gets {share:percent} of its volts at most: it is weak.',
   'heater-reduced':
-    '{load} gets {share:percent} of its volts on one leg and gives {power:percent} of its rated heat. That is meant so.',
+    '{load} gets {share:percent} of its volts, the most that this supply has, and gives {power:percent} of its rated heat.',
   'load-on-wrong-command': '{load} does not answer its own command.',
   'load-elsewhere': '{load} is on the terminals of “{place}”, which is for another kind of load.',
   'draw-above-limit':
@@ -80,6 +86,10 @@ export const VERIFY_EN = {
     '{conductor} of {cable} is {size}: behind it a breaker of at most {most:A} may stand, and it is {breaker:A}.',
   'earth-too-small':
     'Earth {conductor} of {cable} is {size}; behind a breaker of {breaker:A} it has to be {least} at least.',
+  'neutral-too-small':
+    'Neutral {conductor} of {cable} is {size}; behind a breaker of {breaker:A} it has to be {least} at least.',
+  'lead-earth-thin':
+    'The earth lead of {load} is {size}, thinner than its live leads ({live}): that it carries a fault until the fuse opens is not shown.',
   'earth-size-not-shown':
     'Earth {conductor} of {cable} is {size}, smaller than its line: whether it serves behind {breaker:A} is not shown. Have it worked out.',
   'too-many-on-a-terminal': '{terminal} has {count} conductors on it and takes {most}.',

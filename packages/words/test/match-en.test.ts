@@ -29,6 +29,8 @@ const GIVEN: Readonly<Record<MatchMessage, string>> = {
   'ask-breaker': '',
   'ask-amps': 'load circuit',
   'narrow-amps': 'load circuit',
+  'ask-keypad': 'box',
+  'ask-keypad-maker': 'load box',
   'needs-region': 'region',
   'needs-frequency': 'hertz',
   'needs-system': 'system',

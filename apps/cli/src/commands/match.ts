@@ -1,5 +1,5 @@
-import type { MatchSet, Survey } from '@tubwright/core'
-import { matchEquipment } from '@tubwright/core'
+import type { ControlBox, MatchSet, Survey } from '@tubwright/core'
+import { matchEquipment, matchWithChanges } from '@tubwright/core'
 import { wireMatch } from '@tubwright/formats'
 import { tellMatch } from '@tubwright/words'
 import type { Shelf } from '../catalogue.ts'
@@ -7,6 +7,12 @@ import { boxesToChoose, findSurvey } from '../catalogue.ts'
 import { EXIT } from '../exits.ts'
 import type { Talk } from '../talk.ts'
 import { showWire } from '../wire.ts'
+import { showChangesOf } from './show-changes.ts'
+
+export interface MatchOptions {
+  readonly json?: boolean
+  readonly changes?: boolean
+}
 
 function show(survey: Survey, match: MatchSet, talk: Talk): void {
   talk.data(talk.bold(survey.title))
@@ -17,6 +23,7 @@ function show(survey: Survey, match: MatchSet, talk: Talk): void {
     for (const shortfall of box.shortfalls) talk.data(`           ${tellMatch(shortfall)}`)
     for (const question of box.open) talk.data(`           Open: ${tellMatch(question)}`)
     if (box.adapters.length > 0) talk.data(`           Adapter for: ${box.adapters.join(', ')}`)
+    showChangesOf(box, talk)
   }
   if (match.conflict.length > 0) {
     talk.data(`\n${talk.bold('No box may serve. These cannot be had together:')}`)
@@ -24,15 +31,19 @@ function show(survey: Survey, match: MatchSet, talk: Talk): void {
   }
 }
 
-/** Which boxes may serve, and every reason why the others cannot. */
+/** Which boxes may serve, every reason why the others cannot, and on demand what would help. */
 export function runMatch(
   shelf: Shelf,
   name: string,
-  { json }: { readonly json?: boolean },
+  { json, changes }: MatchOptions,
   talk: Talk,
 ): number {
   const survey = findSurvey(shelf, name)
-  const match = matchEquipment(survey, boxesToChoose(shelf))
+  const boxes = boxesToChoose(shelf)
+  const report = (each: ControlBox): void => talk.note(`changes for ${each.label} …`)
+  const match = changes
+    ? matchWithChanges(survey, boxes, shelf.devices, {}, report)
+    : matchEquipment(survey, boxes)
   if (json) showWire(wireMatch(match), shelf, talk)
   else show(survey, match, talk)
   return match.boxes.some(each => each.verdict === 'may-serve') ? EXIT.fine : EXIT.found

@@ -1,8 +1,9 @@
 import type { End, Job, ProvenPlan, WiringPlan } from '@tubwright/core'
-import { COLOUR_LETTERS, findTerminal } from '@tubwright/core'
-import { SHEET_EN } from '@tubwright/words'
+import { COLOUR_LETTERS, changesLoads, findTerminal } from '@tubwright/core'
+import { PLAN_CHANGES_EN, SHEET_EN } from '@tubwright/words'
 import type { Talk } from '../talk.ts'
 import { proofLine, showFindings } from './findings.ts'
+import { changeLines } from './show-changes.ts'
 import { showTogether } from './together.ts'
 
 type Row = readonly string[]
@@ -92,12 +93,21 @@ function showSettings(job: Job, { jumpers, straps, landing }: WiringPlan, talk: 
     talk.data(line.trimEnd())
 }
 
+/** What has to become otherwise at the tub before any of this holds, with what is to be bought. */
+function showChanges({ changes }: WiringPlan, talk: Talk): void {
+  if (changes.length === 0) return
+  talk.data(talk.bold(`\n${PLAN_CHANGES_EN.heading}`))
+  for (const line of changeLines(changes, talk)) talk.data(`  - ${line}`)
+  talk.data(`  ${PLAN_CHANGES_EN['as-changed']}`)
+}
+
 /** A proven plan for a person: every wire, jumper and setting, and what there is to heed. */
 export function showPlan(job: Job, { plan, verification }: ProvenPlan, talk: Talk): void {
   talk.data(talk.bold(`${plan.survey} on ${job.box.label}, ${job.box.maker} (${plan.box})`))
   talk.data(`Proven: ${proofLine(verification)}.`)
   const { considered, solved, boundedOut } = plan.search
   talk.data(`Best of ${considered} candidates: ${solved} solved, ${boundedOut} bounded out.`)
+  showChanges(plan, talk)
   showWires(job, plan, talk)
   showSettings(job, plan, talk)
   showTogether(job.box, verification, talk)
@@ -109,11 +119,13 @@ export function showPlan(job: Job, { plan, verification }: ProvenPlan, talk: Tal
 export function showOthers(plans: readonly ProvenPlan[], talk: Talk): void {
   if (plans.length === 0) return
   talk.data(talk.bold('\nAlso proven'))
+  const isChanged = plans.some(({ plan }) => plan.changes.length > 0)
   const rows = plans.map(({ plan, verification }) => [
     `  ${plan.box}`,
+    ...(isChanged ? [`changes: ${plan.changes.filter(changesLoads).length}`] : []),
     `adapters: ${plan.score.adapters}`,
     `findings: ${verification.findings.length}`,
-    `--box ${plan.box} shows it`,
+    `--box ${plan.box}${plan.changes.length > 0 ? ' --with-changes' : ''} shows it`,
   ])
   for (const line of table(rows)) talk.data(line.trimEnd())
 }

@@ -142,3 +142,11 @@ export function parseQuantity<U extends Unit>(
     })
   return ok({ si: si as Entered<U>['si'], text: text.trim() })
 }
+
+const quoted = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/gu, '\\$&')
+
+/** The shape of a quantity's text for a JSON Schema, and one such text: its range is not in it. */
+export const quantityShape = (unit: Unit): { pattern: string; examples: string[] } => ({
+  pattern: `^\\s*[+-]?(\\d+(\\.\\d+)?|\\.\\d+)([eE][+-]?\\d+)?\\s*(${Object.keys(spellingsOf(unit)).map(quoted).join('|')})\\s*$`,
+  examples: [DIMENSIONS[unit].example],
+})

@@ -47,16 +47,25 @@ function readSize(text: string): ConductorSize | undefined {
     : undefined
 }
 
+const SHAPE = {
+  pattern: `^\\s*((${Object.keys(AREA_MM2_OF_AWG).join('|')})\\s*AWG|(${AREAS_MM2.join('|').replaceAll('.', '\\.')})\\s*mm[2²])\\s*$`,
+  examples: ['6 AWG', '4 mm2'],
+}
+
 /** A conductor size as it is sold: a gauge or an area. */
-export const conductorSize = z.string().transform((text, context): ConductorSize => {
-  const size = readSize(text)
-  if (size) return size
-  context.addIssue({ code: 'custom', input: text, message: MAY, params: { is: `"${text}"` } })
-  return z.NEVER
-})
+export const conductorSize = z
+  .string()
+  .meta(SHAPE)
+  .transform((text, context): ConductorSize => {
+    const size = readSize(text)
+    if (size) return size
+    context.addIssue({ code: 'custom', input: text, message: MAY, params: { is: `"${text}"` } })
+    return z.NEVER
+  })
 
 const RESISTIVITY_20C = 1 / 58e6 // [Ω·m] annealed copper @source [IEC-60028]
-const WARMING_AT_75C = 1 + 0.00393 * 55 // [1] @source [IEC-60028]
+const WARMING = 0.00393 // [1/K] of copper, from 20 °C @source [IEC-60028]
+const WARMING_AT_75C = 1 + WARMING * 55 // [1] @source [IEC-60028]
 
 /**
  * Resistance of one copper conductor at 75 °C, one way.
@@ -68,3 +77,13 @@ const WARMING_AT_75C = 1 + 0.00393 * 55 // [1] @source [IEC-60028]
  */
 export const conductorResistance = (size: ConductorSize, length: number): Ohms =>
   ohms((RESISTIVITY_20C * length * WARMING_AT_75C) / (size.mm2 * 1e-6))
+
+/**
+ * What a conductor of so many ohms at 75 °C has at another temperature.
+ *
+ * @param at75 - resistance at 75 °C [Ω]
+ * @param celsius - of the copper [°C], −40 to 150
+ * @source [IEC-60028] coefficient from 20 °C
+ */
+export const copperAt = (at75: number, celsius: number): Ohms =>
+  ohms((at75 * (1 + WARMING * (celsius - 20))) / WARMING_AT_75C)

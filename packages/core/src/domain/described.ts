@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import type { Entered, Unit } from '../base/entered.ts'
-import { parseQuantity } from '../base/entered.ts'
+import { parseQuantity, quantityShape } from '../base/entered.ts'
 import type { Known } from '../base/known.ts'
 import { UNKNOWN_REASONS } from '../base/known.ts'
 
@@ -15,23 +15,26 @@ export const label = z.string().min(1).max(80)
 
 /** A quantity written with its unit, such as `35 ft`. */
 export const quantity = <U extends Unit>(unit: U) =>
-  z.string().transform((text, context): Entered<U> => {
-    const read = parseQuantity(unit, text)
-    if (read.ok) return read.value
-    context.addIssue({
-      code: 'custom',
-      input: text,
-      message: read.failure.may,
-      params: { ...read.failure },
+  z
+    .string()
+    .meta(quantityShape(unit))
+    .transform((text, context): Entered<U> => {
+      const read = parseQuantity(unit, text)
+      if (read.ok) return read.value
+      context.addIssue({
+        code: 'custom',
+        input: text,
+        message: read.failure.may,
+        params: { ...read.failure },
+      })
+      return z.NEVER
     })
-    return z.NEVER
-  })
 
 /** A surveyed value: known, a range, one of some values, or unknown with its reason. */
 export const known = <U extends Unit>(unit: U) =>
   z
     .union([
-      z.string(),
+      z.string().meta(quantityShape(unit)),
       z.strictObject({ from: quantity(unit), to: quantity(unit), source: label }),
       z.strictObject({ oneOf: z.array(quantity(unit)).min(2), source: label }),
       z.strictObject({ unknown: z.enum(UNKNOWN_REASONS) }),

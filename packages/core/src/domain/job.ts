@@ -53,12 +53,18 @@ export interface End {
 
 export const BOX = 'box'
 
-/** Loads of the job: the tub's, and what comes with the box unless the tub keeps its own. */
+/**
+ * Loads of the job: the tub's, and what comes with the box unless the tub keeps its own.
+ *
+ * An old keypad never stays where the box brings one: it does not understand another maker's.
+ */
 export function loadsOf(tub: Tub, box: ControlBox): readonly Load[] {
+  const bringsKeypad = box.supplied.some(each => each.kind === 'keypad')
+  const own = tub.loads.filter(each => !(bringsKeypad && each.kind === 'keypad'))
   const kept = box.supplied.filter(
-    supplied => !tub.loads.some(own => own.id === supplied.id || isSameThing(own, supplied)),
+    supplied => !own.some(each => each.id === supplied.id || isSameThing(each, supplied)),
   )
-  return [...tub.loads, ...kept]
+  return [...own, ...kept]
 }
 
 const isSameThing = (own: Load, supplied: Load): boolean =>
@@ -133,6 +139,16 @@ export function jobOf(tub: Tub, box: ControlBox, catalogue: Catalogue): Job {
 /** The boards of a job by name, the box among them. */
 export const boardOf = (job: Job, name: string): Board | undefined =>
   name === BOX ? job.box.board : job.devices.get(name)?.board
+
+/** What a person calls a board: the box, or a device as the survey has it. */
+export function boardLabel(job: Job, name: string): string {
+  if (name === BOX) return job.box.label
+  const own = job.tub.supply.devices.find(each => each.id === name)?.label
+  return own ?? job.devices.get(name)?.label ?? name
+}
+
+/** A cord-connected tub is off when its plug is out. */
+export const isCord = ({ tub }: Job): boolean => tub.supply.cables.some(each => each.moulded)
 
 /** The terminal a landing names, or undefined for an end that is off or a name unknown. */
 export function findTerminal(job: Job, name: string): Terminal | undefined {

@@ -12,7 +12,8 @@ const filesUnder = (folder: string): readonly string[] =>
   )
 
 const cited = new Set(
-  filesUnder(join(root, 'packages/core/src'))
+  ['core', 'documents', 'words', 'formats']
+    .flatMap(name => filesUnder(join(root, `packages/${name}/src`)))
     .filter(path => path.endsWith('.ts'))
     .flatMap(path => [...readFileSync(path, 'utf8').matchAll(/@source \[([\w.-]+)\]/gu)])
     .map(match => match[1] ?? ''),

@@ -1,5 +1,8 @@
+import { secondLines } from '../../src/domain/supply/circuits.ts'
+import { offersOf } from '../../src/domain/wiring/offers.ts'
 import type { Finding, Job, Landing, ProvenPlan } from '../../src/index.ts'
-import { judgeLanding, planAndProve } from '../../src/index.ts'
+import { feedOf, judgeLanding, planAndProve } from '../../src/index.ts'
+import { currentLimitFor, endsFor, seatings } from '../../src/stages/plan/candidates.ts'
 import { demoJob } from './demo.ts'
 
 /** A demo job with its proven plan. */
@@ -15,6 +18,27 @@ export function planned(tub: string, box: string): Planned {
   const plan = planAndProve(job)
   if (!plan.ok) throw new Error(`no plan for ${tub} on ${box}: ${JSON.stringify(plan.failure)}`)
   return { job, proven: plan.value, landing: plan.value.plan.landing }
+}
+
+/** A landing as the planner proposes the first of its candidates, whether or not it holds. */
+export function proposed(job: Job): Landing {
+  const feed = feedOf(job)
+  const [seating] = seatings(job)
+  const currentLimit = currentLimitFor(job)
+  const [offer] = feed ? offersOf(job.box, feed, secondLines(job.tub.supply)) : []
+  const profile = job.box.profiles.find(each => each.id === job.box.profileFactory)
+  if (!feed || !seating || !currentLimit || !offer || !profile)
+    throw new Error(`nothing to propose for ${job.tub.id} on ${job.box.id}`)
+  return {
+    schema: 'landing/1',
+    survey: job.tub.id,
+    box: job.box.id,
+    ends: endsFor(job, feed, seating),
+    jumpers: offer.jumpers,
+    straps: {},
+    settings: { profile: profile.id, currentLimit },
+    adapters: {},
+  }
 }
 
 /** What is changed in a landing: ends moved, jumpers, straps and settings otherwise. */

@@ -4,33 +4,39 @@ import type { Plant } from './plant.ts'
 /** Elements that are nothing but copper: conductors, tails, jumpers. */
 export const COPPER = /^(lead|cable|tail|jumper):/u
 
-/** Which nodes copper and closed contacts join, in one state: a number, equal for joined nodes. */
-export function joinedIn(
-  { compiled }: Plant,
-  closed: ReadonlySet<string>,
-): (node: NodeId) => number | undefined {
-  const parents = Int32Array.from(compiled.nodes, (_, index) => index)
-  const rootOf = (index: number): number => {
-    let at = index
-    while (parents[at] !== at) {
-      const above = parents[at] as number
-      parents[at] = parents[above] as number
-      at = above
-    }
-    return at
+/** Finds the root of a node among parents by index, halving the way. */
+function rootOf(parents: Int32Array, index: number): number {
+  let at = index
+  while (parents[at] !== at) {
+    const above = parents[parents[at] as number] as number
+    parents[at] = above
+    at = above
   }
+  return at
+}
+
+/** Which nodes copper and closed contacts join in a state: a number, equal for joined nodes. */
+export type JoinedIn = (closed: ReadonlySet<string>) => (node: NodeId) => number | undefined
+
+/** Joins what copper joins once, and then state by state what its contacts do. */
+export function jointsOf({ compiled }: Plant): JoinedIn {
   const indexOf = (node: NodeId): number => compiled.nodeIndexes.get(node) as number
+  const copper = Int32Array.from(compiled.nodes, (_, index) => index)
+  const contacts: { readonly id: string; readonly a: number; readonly b: number }[] = []
   for (const element of compiled.network.elements) {
-    const joins =
-      element.kind === 'contact'
-        ? closed.has(element.id)
-        : element.kind === 'impedance' && COPPER.test(element.id)
-    if (!joins || element.kind === 'transformer') continue
-    const [a, b] = element.between
-    parents[rootOf(indexOf(a))] = rootOf(indexOf(b))
+    if (element.kind !== 'contact' && !(element.kind === 'impedance' && COPPER.test(element.id)))
+      continue
+    const [a, b] = [indexOf(element.between[0]), indexOf(element.between[1])]
+    if (element.kind === 'contact') contacts.push({ id: element.id, a, b })
+    else copper[rootOf(copper, a)] = rootOf(copper, b)
   }
-  return node => {
-    const index = compiled.nodeIndexes.get(node)
-    return index === undefined ? undefined : rootOf(index)
+  return closed => {
+    const parents = copper.slice()
+    for (const { id, a, b } of contacts)
+      if (closed.has(id)) parents[rootOf(parents, a)] = rootOf(parents, b)
+    return node => {
+      const index = compiled.nodeIndexes.get(node)
+      return index === undefined ? undefined : rootOf(parents, index)
+    }
   }
 }

@@ -69,13 +69,13 @@ export const WITHOUT_NEUTRAL: readonly System[] = ['two-lives-230']
  * How far the supply may lie from nominal, as factors.
  *
  * @source [ANSI-C84.1] range A, utilisation minimum and service maximum (from memory)
- * @source [IEC-60038] 230 V ±10 %; United Kingdom −6 % (from memory)
+ * @source [IEC-60038] 230 V ±10 %; United Kingdom and Australia −6 %, New Zealand ±6 % (from memory)
  */
 export const BANDS = {
   US: { low: 110 / 120, high: 126 / 120 },
   CA: { low: 110 / 120, high: 126 / 120 },
   UK: { low: 0.94, high: 1.1 },
   EU: { low: 0.9, high: 1.1 },
-  AU: { low: 0.9, high: 1.1 },
-  NZ: { low: 0.9, high: 1.1 },
+  AU: { low: 0.94, high: 1.1 },
+  NZ: { low: 0.94, high: 1.06 },
 } as const

@@ -11,6 +11,8 @@ export const LIMITS = {
   short: 5,
   /** A ground-fault device is awake above these volts across its electronics [V]. */
   awakeVolts: 85,
+  /** The box's electronics work above this share of their volts; below, no contact closes. */
+  controlAwake: 0.5,
   /** A circuit counts as energised above this share of its plate volts. */
   energised: 0.1,
   /** Most and least volts of a load, as a share of its plate. */

@@ -33,18 +33,23 @@ export interface Observation {
    * motor does not draw less for it. The same as `solved` where none has, or where the state trips.
    */
   readonly atPlate: Solved
+  /** What those motors would draw more, at most, all together [A]; 0 where there is none. */
+  readonly plateExtra: number
   /** Fuses that blow, in order; `solved` has them open. */
   readonly blown: readonly Trip[]
   /** Where a tub has two circuits: what opens one of them while the other stays; `solved` has it open. */
   readonly opened: readonly Trip[]
 }
 
-/** The rating of a fuse or a pole [A]; the breaker of its circuit where the pole names none. */
+/**
+ * The rating of a fuse or a pole [A]: the breaker of its circuit where the pole names none, and the
+ * largest that the box allows where nobody knows the breaker.
+ */
 export function ratedOf({ job }: Plant, { part, board }: PlantPart): number | undefined {
   if (part.kind === 'fuse') return part.rated.si
   if (part.kind !== 'pole') return undefined
   const breaker = circuitAt(job.tub.supply, board)?.breaker
-  return part.rated?.si ?? (breaker && boundsOf(breaker)?.to)
+  return part.rated?.si ?? (breaker && boundsOf(breaker)?.to) ?? job.box.largestBreaker.si
 }
 
 /** The sum that a ground-fault device watches [A]. */
@@ -116,19 +121,31 @@ function leavesAnother({ job }: Plant, trips: readonly Trip[]): boolean {
   return !open.has(undefined) && circuitsOf(supply).some(each => !open.has(each.device))
 }
 
-/** Solves a state once more, motors between 85 % and 100 % of their plate volts at plate amps. */
+interface BelowPlate {
+  readonly element: string
+  readonly share: number
+  readonly amps: number
+}
+
+/** Motors between 85 % and 100 % of their plate volts, with what they draw in the model. */
+const belowPlate = (plant: Plant, solved: Solved): readonly BelowPlate[] =>
+  plant.circuits.flatMap(({ element, isMotor, a, b, draw }) => {
+    const share = isMotor ? solved.across(a, b) / draw.volts : 0
+    return atLeast(share, LIMITS.leastMotor) && share < 1
+      ? [{ element, share, amps: solved.amps(element) }]
+      : []
+  })
+
+/** Solves a state once more, these motors at their plate amps. */
 function solveAtPlate(
   plant: Plant,
   state: State,
   circumstance: Circumstance,
   solved: Solved,
+  motors: readonly BelowPlate[],
 ): Solved {
-  const factors = new Map<string, number>()
-  for (const { element, isMotor, a, b, draw } of plant.circuits) {
-    const share = isMotor ? solved.across(a, b) / draw.volts : 0
-    if (atLeast(share, LIMITS.leastMotor) && share < 1) factors.set(element, share)
-  }
-  if (factors.size === 0) return solved
+  if (motors.length === 0) return solved
+  const factors = new Map(motors.map(each => [each.element, each.share] as const))
   const compiled = scaleImpedances(plant.compiled, factors)
   return solveState({ ...plant, compiled }, state, circumstance)
 }
@@ -159,7 +176,20 @@ export function observe(plant: Plant, state: State, circumstance: Circumstance =
       for (const element of opensWith(plant, boardOfPart(trip.part))) open.add(element)
       continue
     }
-    const atPlate = trip ? solved : solveAtPlate(plant, state, { ...circumstance, open }, solved)
-    return { state, solved, atPlate, trip, blown, opened }
+    const shares = trip ? [] : belowPlate(plant, solved)
+    let plated: Solved | undefined
+    return {
+      state,
+      solved,
+      trip,
+      blown,
+      opened,
+      plateExtra: shares.reduce((sum, each) => sum + each.amps * (1 / each.share - 1), 0),
+      // Most states are far from any rating: solved only when somebody asks.
+      get atPlate() {
+        plated ??= solveAtPlate(plant, state, { ...circumstance, open }, solved, shares)
+        return plated
+      },
+    }
   }
 }

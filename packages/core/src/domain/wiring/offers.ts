@@ -8,7 +8,7 @@ import { isSecond, ownFunction } from '../supply/circuits.ts'
 import type { SupplyDevice } from '../supply/supply.ts'
 import type { Plant, Solved } from './plant.ts'
 import { plantOf, solveState } from './plant.ts'
-import { boardNode } from './wire.ts'
+import { boardNode, jumperContact } from './wire.ts'
 
 /** What the empty box offers, solved: volts at every place, for one set of jumper positions. */
 export interface Offer {
@@ -157,13 +157,30 @@ function voltsAt(job: Job, place: Place, across: Across) {
   )
 }
 
-/** Solves each command when it is first asked for. */
-function acrossOf(plant: Plant): Across {
+/** Contacts of the jumpers at these positions. */
+const closedJumpers = ({ board }: ControlBox, at: Offer['jumpers']): readonly string[] =>
+  board.jumpers.flatMap(({ id, positions }) => {
+    const position = positions.find(each => each.id === at[id])
+    return (position?.joins ?? []).map((_, index) =>
+      jumperContact(BOX, id, position?.id ?? '', index),
+    )
+  })
+
+/**
+ * Volts with one command on. Where no command opens anything, all of them on give every output the
+ * same, in one solve; else each is solved when it is first asked for.
+ */
+function acrossOf(box: ControlBox, plant: Plant, jumpers: Offer['jumpers']): Across {
+  const closed = closedJumpers(box, jumpers)
+  const isTogether = box.commands.every(each => each.opens.length === 0)
+  const everything = box.commands.map(each => each.id)
   const solved = new Map<string | undefined, Solved>()
   return (command, a, b) => {
-    const commands = new Set(command === undefined ? [] : [command])
-    const at = solved.get(command) ?? solveState(plant, { kind: 'mode', commands })
-    solved.set(command, at)
+    const key = isTogether ? undefined : command
+    const on = isTogether ? everything : command === undefined ? [] : [command]
+    const known = solved.get(key)
+    const at = known ?? solveState(plant, { kind: 'mode', commands: new Set(on) }, { closed })
+    if (!known) solved.set(key, at)
     return at.across(a, b)
   }
 }
@@ -180,11 +197,18 @@ export function offersOf(
   second: SecondLines = { leg1: 'leg1', leg2: 'leg2', leg3: 'leg3' },
 ): readonly Offer[] {
   const job = emptyJob(box, feed, second)
+  const plantWith = (jumpers: Offer['jumpers']) =>
+    plantOf(job, landingOf(job, feed, jumpers), { forOffers: true })
+  const shared = plantWith({})
   return jumperChoices(box, feed).flatMap(jumpers => {
-    const plant = plantOf(job, landingOf(job, feed, jumpers))
+    // The jumper of a tap changes a ratio, not a join: such a box is compiled choice by choice.
+    const plant = hasTaps(box) ? plantWith(jumpers) : shared
     if (!plant.ok) return []
-    const across = acrossOf(plant.value)
+    const across = acrossOf(box, plant.value, jumpers)
     const volts = new Map(box.places.map(place => [place.id, voltsAt(job, place, across)]))
     return [{ jumpers, volts }]
   })
 }
+
+const hasTaps = ({ board }: ControlBox): boolean =>
+  board.parts.some(part => part.kind === 'transformer' && part.taps !== undefined)

@@ -10,8 +10,9 @@ import {
   currentAt,
   secondaryCurrentAt,
   solutionOf,
-  solveInto,
+  solvedApart,
 } from '../../engines/circuit/solve-network.ts'
+import type { Workspace } from '../../engines/circuit/workspace.ts'
 import { makeWorkspace } from '../../engines/circuit/workspace.ts'
 import type { Part, Terminal } from '../board/board.ts'
 import type { End, Job } from '../job.ts'
@@ -44,6 +45,8 @@ export interface Plant {
   readonly parts: readonly PlantPart[]
   readonly jumpers: readonly PlantJumper[]
   readonly terminals: readonly PlantTerminal[]
+  /** Where its states are solved, one after the other. */
+  readonly scratch: Workspace
   /** Contacts closed whatever is commanded: poles, switches, fuses. */
   readonly alwaysClosed: readonly string[]
   /** The limit contacts of the box. */
@@ -192,6 +195,7 @@ export function plantOf(
     landing,
     wiring,
     compiled: compiled.value,
+    scratch: makeWorkspace(compiled.value),
     circuits: circuitsOf(job, landing),
     parts,
     jumpers: jumpersOf(job, landing),
@@ -230,6 +234,8 @@ export interface Circumstance {
   readonly limitOpen?: boolean
   /** Elements held open: blown fuses, tripped devices. */
   readonly open?: ReadonlySet<string>
+  /** Elements held closed besides: jumpers that are wired as contacts. */
+  readonly closed?: readonly string[]
 }
 
 /** The contacts closed in a state. */
@@ -238,7 +244,11 @@ export function closedIn(
   state: State,
   circumstance: Circumstance = {},
 ): ReadonlySet<string> {
-  const closed = new Set([...plant.alwaysClosed, ...plant.restClosed])
+  const closed = new Set([
+    ...plant.alwaysClosed,
+    ...plant.restClosed,
+    ...(circumstance.closed ?? []),
+  ])
   if (circumstance.limitOpen !== true) for (const each of plant.limitContacts) closed.add(each)
   for (const command of state.commands)
     for (const each of plant.closedBy.get(command) ?? []) closed.add(each)
@@ -272,8 +282,8 @@ const size = (re: number, im: number): number => Math.sqrt(re * re + im * im)
 /** Solves one state of a plant. */
 export function solveState(plant: Plant, state: State, circumstance: Circumstance = {}): Solved {
   const { compiled } = plant
-  const work = makeWorkspace(compiled)
-  solveInto(compiled, contactStates(compiled, closedIn(plant, state, circumstance)), work)
+  const states = contactStates(compiled, closedIn(plant, state, circumstance))
+  const work = solvedApart(compiled, states, plant.scratch)
   const { re, im } = work
   const known = new Float64Array(compiled.network.elements.length).fill(-1)
   const partOf = (values: Float64Array, node: NodeId): number => {

@@ -5,8 +5,9 @@ import { conductorAmps } from '../codebook/conductor-amps.ts'
 import { isGauge, leastEarth } from '../codebook/earth-size.ts'
 import type { ConductorSize } from '../conductor.ts'
 import type { Tub } from '../job.ts'
-import { circuitAt } from '../supply/circuits.ts'
+import { circuitAt, ownFunction } from '../supply/circuits.ts'
 import type { Cable } from '../supply/supply.ts'
+import { EMFS } from './figures.ts'
 
 /** A conductor of the supply that is too small for its breaker, or cannot be shown large enough. */
 export interface Undersized {
@@ -44,16 +45,32 @@ function whyLine(size: ConductorSize, breaker: number): Undersized['why'] | unde
   return most === undefined || atMost(breaker, most) ? undefined : { kind: 'behind-breaker', most }
 }
 
+/**
+ * A neutral between several lines carries their difference: by gauge it may be as small as an earth.
+ *
+ * What it does carry is judged where it is solved.
+ */
+function whyOf(
+  cable: Cable,
+  { function: does, size }: Undersized['conductor'],
+  breaker: number,
+  hasSeveralLines: boolean,
+): Undersized['why'] | undefined {
+  if (isEarth(does)) return whyEarth(cable, size, breaker)
+  const isReduced = ownFunction(does) === 'neutral' && hasSeveralLines && isGauge(size)
+  return isReduced ? whyEarth(cable, size, breaker) : whyLine(size, breaker)
+}
+
 /** Conductors too small for the breaker of their circuit, at the upper end of what it may be. */
 export function undersized({ supply }: Tub): readonly Undersized[] {
   return supply.cables.flatMap(cable => {
     const circuit = circuitAt(supply, cable.from)
     const breaker = circuit && boundsOf(circuit.breaker)?.to
     if (breaker === undefined) return []
+    const lines = Object.values(circuit?.lines ?? {}).filter(each => EMFS[supply.system][each])
+    const hasSeveralLines = lines.length > 1
     return cable.conductors.flatMap(conductor => {
-      const why = isEarth(conductor.function)
-        ? whyEarth(cable, conductor.size, breaker)
-        : whyLine(conductor.size, breaker)
+      const why = whyOf(cable, conductor, breaker, hasSeveralLines)
       return why ? [{ cable, conductor, breaker, why }] : []
     })
   })

@@ -24,6 +24,11 @@ export interface WireOptions {
   readonly shares?: Shares
   /** The plug turned round: line where neutral was. */
   readonly turned?: boolean
+  /**
+   * For what an empty box offers: every jumper as contacts, one a position, so that one compiled
+   * network serves all, and no insulation but that of low voltage, which decides no offer.
+   */
+  readonly forOffers?: boolean
   /** Loose ends that a person touches through 2 kΩ. */
   readonly touch?: readonly string[]
 }
@@ -210,6 +215,29 @@ function partElements(
   }
 }
 
+/** The name of a join of a jumper that is wired as a contact. */
+export const jumperContact = (
+  board: string,
+  jumper: string,
+  position: string,
+  index: number,
+): string => `jumper:${board}.${jumper}.${position}.${index}`
+
+function openJumperElements(board: string, jumper: Jumper): readonly Element[] {
+  return jumper.positions.flatMap(({ id, joins }) =>
+    joins.map(
+      ([a, b], index): Element => ({
+        kind: 'contact',
+        id: jumperContact(board, jumper.id, id, index),
+        between: [boardNode(board, a), boardNode(board, b)],
+        closedOhms: FIGURES.jumperOhms,
+        openOhms: FIGURES.openOhms,
+        closed: false,
+      }),
+    ),
+  )
+}
+
 function jumperElements(board: string, jumper: Jumper, position: string): readonly Element[] {
   const joins = jumper.positions.find(each => each.id === position)?.joins ?? []
   return joins.map(([a, b], index) =>
@@ -259,12 +287,16 @@ function lowVoltageNodes(board: Board): ReadonlySet<string> {
   return low
 }
 
-function boardInsulation(name: string, board: Board): readonly Element[] {
-  const low = lowVoltageNodes(board)
-  const mains = new Set([
-    ...board.terminals.filter(each => each.class === 'mains').map(each => each.node),
-    ...board.parts.flatMap(nodesOfPart).filter(each => !low.has(each)),
-  ])
+function boardInsulation(name: string, board: Board, onlyLowVoltage: boolean): readonly Element[] {
+  const low = onlyLowVoltage ? new Set<string>() : lowVoltageNodes(board)
+  const mains = new Set(
+    onlyLowVoltage
+      ? []
+      : [
+          ...board.terminals.filter(each => each.class === 'mains').map(each => each.node),
+          ...board.parts.flatMap(nodesOfPart).filter(each => !low.has(each)),
+        ],
+  )
   mains.delete(board.earth)
   const earth = boardNode(name, board.earth)
   const each = (node: string, ohms: number) =>
@@ -276,7 +308,12 @@ function boardInsulation(name: string, board: Board): readonly Element[] {
   ]
 }
 
-function boardElements(job: Job, name: string, landing: Landing): readonly Element[] {
+function boardElements(
+  job: Job,
+  name: string,
+  landing: Landing,
+  forOffers: boolean,
+): readonly Element[] {
   const board = boardOf(job, name)
   if (!board) return []
   const legVolts = LEG_VOLTS[job.tub.supply.system]
@@ -284,9 +321,11 @@ function boardElements(job: Job, name: string, landing: Landing): readonly Eleme
   return [
     ...board.parts.flatMap(part => partElements(part, around)),
     ...board.jumpers.flatMap(jumper =>
-      jumperElements(name, jumper, landing.jumpers[jumper.id] ?? jumper.factory),
+      forOffers
+        ? openJumperElements(name, jumper)
+        : jumperElements(name, jumper, landing.jumpers[jumper.id] ?? jumper.factory),
     ),
-    ...boardInsulation(name, board),
+    ...boardInsulation(name, board, forOffers),
   ]
 }
 
@@ -375,7 +414,9 @@ export function wire(job: Job, landing: Landing, options: WireOptions = {}): Wir
   )
   const elements = [
     ...sourceElements(job, options.turned === true),
-    ...[...job.devices.keys(), BOX].flatMap(name => boardElements(job, name, landing)),
+    ...[...job.devices.keys(), BOX].flatMap(name =>
+      boardElements(job, name, landing, options.forOffers === true),
+    ),
     ...conductorElements(job, landing),
     ...loadElements(job, landing, options.shares ?? GREATEST),
     ...touched,

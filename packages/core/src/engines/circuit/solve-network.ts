@@ -78,6 +78,34 @@ export function solveInto(
 }
 
 /**
+ * Solves in a workspace that is used again, and keeps the result apart from it.
+ *
+ * @param scratch - made for this network or for one of the same shape; the general route has room of
+ *   its own instead, since its error bound reads it later
+ * @returns the voltages alone, enough for every figure of a `Solution`
+ */
+export function solvedApart(
+  compiled: CompiledNetwork,
+  states: Uint8Array,
+  scratch: Workspace,
+): Workspace {
+  if (!compiled.mesh) {
+    const work = makeWorkspace(compiled)
+    solveInto(compiled, states, work)
+    return work
+  }
+  solveInto(compiled, states, scratch)
+  const count = compiled.nodes.length
+  return {
+    re: scratch.re.slice(0, count),
+    im: scratch.im.slice(0, count),
+    states: scratch.states.slice(),
+    mesh: undefined,
+    dense: undefined,
+  }
+}
+
+/**
  * Solves one state of a compiled network.
  *
  * @param closedContacts - ids of the contacts that are closed, all others open; undefined leaves

@@ -46,6 +46,31 @@ function functionsOf(system: Survey['supply']['system']): readonly FeedFunction[
   return FEED_FUNCTIONS.filter(each => own.includes(ownFunction(each)))
 }
 
+/** A device behind another one needs a terminal for what arrives; a breaker in the panel has none. */
+function checkArrivals(
+  { supply }: Survey,
+  devices: ReadonlyMap<string, SupplyDevice>,
+): readonly Diagnostic[] {
+  return supply.cables.flatMap((cable, index) => {
+    const device = devices.get(cable.to)
+    if (!device) return []
+    return cable.conductors.flatMap((conductor, place): readonly Diagnostic[] => {
+      const node = device.fedAt[ownFunction(conductor.function)]
+      const isLandable = device.board.terminals.some(each => each.node === node)
+      return node === undefined || isLandable
+        ? []
+        : [
+            {
+              code: 'contradiction',
+              path: ['supply', 'cables', index, 'conductors', place],
+              is: `"${conductor.id}" arrives at "${cable.to}", which has no terminal for it: it can only stand first`,
+              may: 'a device with terminals on its supply side, or this one as the first',
+            },
+          ]
+    })
+  })
+}
+
 /** A circuit of its own for a device that is not the first, and a plug that can be turned. */
 function checkCircuits({ supply }: Survey): readonly Diagnostic[] {
   const devices = supply.devices.flatMap((each, index): readonly Diagnostic[] => {
@@ -191,7 +216,9 @@ export function checkSurvey(survey: Survey, catalogue: Catalogue): readonly Diag
     ...missing,
     ...checkOwners(survey),
     ...checkLengths(survey),
-    ...(missing.length > 0 ? [] : checkCables(survey, devices)),
+    ...(missing.length > 0
+      ? []
+      : [...checkCables(survey, devices), ...checkArrivals(survey, devices)]),
     ...checkSystem(survey),
     ...checkCircuits(survey),
     ...checkUsual(survey),

@@ -29,11 +29,22 @@ export interface Assumption {
   readonly atMost: number
 }
 
-/** The proof, or the refutation, of one landing. */
-export interface Verification {
+/** What a search compares of one landing. */
+export interface PlanWeight {
   readonly findings: readonly Finding[]
   /** Nothing breaks, whatever the states: the landing is right as far as it is known. */
   readonly holds: boolean
+  readonly modes: readonly RunningMode[]
+  /** Share of the tightest contact or fuse that is left in the worst mode; 1 is unloaded. */
+  readonly smallestMargin: number
+  /** Greatest difference of two lines in any mode [A]. */
+  readonly imbalance: number
+  /** The most that each jumper carries in any mode, added up [A]. */
+  readonly jumperAmps: number
+}
+
+/** The proof, or the refutation, of one landing. */
+export interface Verification extends PlanWeight {
   readonly assumptions: readonly Assumption[]
   /** How many states were solved, and how well the circuit laws hold in the worst of them. */
   readonly proof: {
@@ -43,17 +54,12 @@ export interface Verification {
     readonly worstKcl: number
     readonly worstPower: number
   }
-  readonly modes: readonly RunningMode[]
   /** Commands with which the box never heats. */
   readonly heatPausesWith: readonly string[]
   readonly expected: readonly Expected[]
   readonly liveWhenOff: readonly string[]
-  /** Share of the tightest contact or fuse that is left in the worst mode; 1 is unloaded. */
-  readonly smallestMargin: number
   /** The lines of the supply: which circuit, the first is 0, and which of its lines. */
   readonly lines: readonly { readonly circuit: number; readonly line: Line }[]
-  /** Greatest difference of two lines in any mode [A]. */
-  readonly imbalance: number
   readonly worstLineAmps: number
 }
 

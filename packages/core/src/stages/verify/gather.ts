@@ -3,9 +3,11 @@ import type { Outcome } from '../../base/outcome.ts'
 import { fail, ok } from '../../base/outcome.ts'
 import { LINES } from '../../domain/board/board.ts'
 import type { Job } from '../../domain/job.ts'
+import { BOX } from '../../domain/job.ts'
 import type { Landing } from '../../domain/landing/landing.ts'
 import { circuitAt, circuitsOf } from '../../domain/supply/circuits.ts'
 import { BANDS, EMFS, LEG_VOLTS } from '../../domain/wiring/figures.ts'
+import { LIMITS } from '../../domain/wiring/limits.ts'
 import type { Observation } from '../../domain/wiring/observe.ts'
 import { boardOfPart, observe, openIn, opensWith } from '../../domain/wiring/observe.ts'
 import type { Plant, Solved } from '../../domain/wiring/plant.ts'
@@ -14,7 +16,9 @@ import type { State } from '../../domain/wiring/states.ts'
 import { feedOf, profileOf, statesOf } from '../../domain/wiring/states.ts'
 import type { Shares } from '../../domain/wiring/wire.ts'
 import { boardNode, partElement } from '../../domain/wiring/wire.ts'
+import type { NodeId } from '../../engines/circuit/network.ts'
 import type { VerifyFailure } from './artifact.ts'
+import { lineDrawOf } from './line-draw.ts'
 import type { DevicesOpen, Evidence, SupplyLine } from './rule.ts'
 
 const isSubset = (a: State, b: State): boolean =>
@@ -35,7 +39,7 @@ const fullestWith = (
 ): readonly DevicesOpen[] =>
   fullest(states).map(state => {
     const solved = solveState(plant, state, { open })
-    const nothing = { trip: undefined, blown: [], opened: [] }
+    const nothing = { trip: undefined, blown: [], opened: [], plateExtra: 0 }
     return { device, observation: { state, solved, atPlate: solved, ...nothing } }
   })
 
@@ -102,6 +106,24 @@ function afterTrip(plant: Plant, at: Observation): Solved | undefined {
   return solveState(plant, at.state, { open })
 }
 
+const ALL_OFF: State = { kind: 'mode', commands: new Set() }
+
+/** Whether the box's own electronics lack the volts to close any contact. */
+function isDead(plant: Plant, allOff: Observation): boolean {
+  if (allOff.trip) return false
+  const volts = plant.parts.flatMap(({ part, board }) =>
+    board === BOX && part.kind === 'electronics'
+      ? [allOff.solved.across(...nodesOn(board, part.across)) / part.volts.si]
+      : [],
+  )
+  return volts.length > 0 && volts.every(each => each < LIMITS.controlAwake)
+}
+
+const nodesOn = (board: string, [a, b]: readonly [string, string]): [NodeId, NodeId] => [
+  boardNode(board, a),
+  boardNode(board, b),
+]
+
 const linesOf = (job: Job, turned: boolean): readonly SupplyLine[] =>
   circuitsOf(job.tub.supply).flatMap(({ device, lines }, circuit) =>
     LINES.flatMap(line => {
@@ -131,26 +153,29 @@ export function gather(
   const plant = plantOf(job, landing, { shares, turned })
   if (!plant.ok)
     return fail({ reason: 'no-network', details: plant.failure.faults.map(each => each.reason) })
-  const running = states.value.map(state => observe(plant.value, state))
-  const allOff = running[0] ?? observe(plant.value, { kind: 'mode', commands: new Set() })
+  const allOff = observe(plant.value, states.value[0] ?? ALL_OFF)
+  const reachable = isDead(plant.value, allOff) ? [allOff.state] : states.value
+  const lines = linesOf(job, turned)
+  const running = [allOff, ...reachable.slice(1).map(state => observe(plant.value, state))]
   return ok({
     job,
     landing,
     plant: plant.value,
     feed: feedOf(job),
     profile: profileOf(job.box, landing),
-    lines: linesOf(job, turned),
+    lines,
+    lineDraw: lineDrawOf(plant.value, lines),
     turned,
     band: BANDS[job.tub.region],
     legVolts: LEG_VOLTS[job.tub.supply.system],
     running,
     allOff,
     tripped: afterTrip(plant.value, allOff),
-    limitOpen: states.value
+    limitOpen: reachable
       .map(state => observe(plant.value, state, { limitOpen: true }))
       .filter(each => !each.trip),
-    devicesOpen: devicesOpenOf(plant.value, states.value),
-    disconnectsOpen: disconnectsOpenOf(plant.value, states.value),
+    devicesOpen: devicesOpenOf(plant.value, reachable),
+    disconnectsOpen: disconnectsOpenOf(plant.value, reachable),
     touched: touchedOf(job, landing, shares, turned, running),
   })
 }

@@ -19,6 +19,8 @@ export interface Evidence {
   readonly profile: Profile | undefined
   /** The lines of the supply, circuit by circuit. */
   readonly lines: readonly SupplyLine[]
+  /** What is drawn from each of them in an observed state [A], in their order. */
+  readonly lineDraw: (at: Observation) => readonly number[]
   /** Whether the plug is judged turned round. */
   readonly turned: boolean
   /** How far the supply may lie from nominal, as factors. */

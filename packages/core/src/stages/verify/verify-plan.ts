@@ -1,3 +1,4 @@
+import { invariant } from '../../base/invariant.ts'
 import type { Outcome } from '../../base/outcome.ts'
 import { ok } from '../../base/outcome.ts'
 import type { DrawBound, Finding } from '../../base/verdict.ts'
@@ -5,17 +6,25 @@ import { bySeverity } from '../../base/verdict.ts'
 import type { Job } from '../../domain/job.ts'
 import type { Landing } from '../../domain/landing/landing.ts'
 import { uncertainDraws } from '../../domain/wiring/draw.ts'
+import type { Observation } from '../../domain/wiring/observe.ts'
 import { ratedOf } from '../../domain/wiring/observe.ts'
 import type { PlantPart } from '../../domain/wiring/plant.ts'
 import type { Shares } from '../../domain/wiring/wire.ts'
 import { GREATEST } from '../../domain/wiring/wire.ts'
-import type { Assumption, Expected, RunningMode, Verification, VerifyFailure } from './artifact.ts'
+import type {
+  Assumption,
+  Expected,
+  PlanWeight,
+  RunningMode,
+  Verification,
+  VerifyFailure,
+} from './artifact.ts'
 import { gather } from './gather.ts'
 import type { Evidence } from './rule.ts'
-import { commandsOf, plateShare, standing } from './rule.ts'
+import { commandsOf, plateShare, standing, worst } from './rule.ts'
+import { afterReset } from './rules/after-reset.ts'
 import { liveWhenOffLoads } from './rules/live-when-off.ts'
 import { commandFor } from './rules/load-served.ts'
-import { lineDraw } from './rules/total-draw.ts'
 import { RULES } from './rules.ts'
 
 const check = (evidence: Evidence): readonly Finding[] =>
@@ -60,6 +69,7 @@ function provided(job: Job, landing: Landing, finding: Finding): Finding {
   const key = keyOf(finding)
   const draws = uncertainDraws(job, landing)
   // A finding that no draw decides, such as one about a reset, has no bound to name.
+  if (draws.length === 0) return finding
   if (!SHARES.some(shares => isFound(job, landing, key, shares))) return finding
   const onlyUnknown =
     draws.some(each => each.draw.assumed) && !isFound(job, landing, key, { ranged: 1, unknown: 0 })
@@ -108,6 +118,13 @@ function judgeOneWay(variants: readonly Evidence[]): readonly Finding[] {
   })
 }
 
+/** Where a figure is greatest. */
+const worstOf = (
+  observations: readonly Observation[],
+  measure: (at: Observation) => number,
+): readonly { readonly at: Observation; readonly value: number }[] =>
+  worst(observations, [0], (_, at) => measure(at))
+
 const marginOf = (evidence: Evidence, each: PlantPart): readonly number[] => {
   const { part, element } = each
   const rated =
@@ -117,11 +134,9 @@ const marginOf = (evidence: Evidence, each: PlantPart): readonly number[] => {
         ? ratedOf(evidence.plant, each)
         : undefined
   if (rated === undefined) return []
-  const worst = Math.max(
-    0,
-    ...standing(evidence).map(at => Math.max(at.solved.amps(element), at.atPlate.amps(element))),
-  )
-  return [1 - worst / rated]
+  const [worst] = worstOf(standing(evidence), at => at.solved.amps(element))
+  if (!worst) return []
+  return [1 - Math.max(worst.value, worst.at.atPlate.amps(element)) / rated]
 }
 
 function modesOf(evidence: Evidence): readonly RunningMode[] {
@@ -130,9 +145,16 @@ function modesOf(evidence: Evidence): readonly RunningMode[] {
     .map(at => ({
       commands: commandsOf(at.state),
       heats: at.state.commands.has(evidence.job.box.heat),
-      lineAmps: lineDraw(evidence, at),
+      lineAmps: evidence.lineDraw(at),
     }))
 }
+
+const jumperAmps = (evidence: Evidence): number =>
+  evidence.plant.jumpers.reduce(
+    (sum, { element }) =>
+      sum + Math.max(0, ...standing(evidence).map(at => at.solved.amps(element))),
+    0,
+  )
 
 /** Greatest difference of two lines in any mode; of a single line, none. */
 const imbalanceOf = (modes: readonly RunningMode[]): number =>
@@ -161,8 +183,9 @@ function expectedOf(evidence: Evidence): readonly Expected[] {
       .map(at => plateShare(each, at) * each.draw.volts)
     const nominal = Math.max(0, ...running)
     const ratio = nominal / each.draw.volts
-    // Between constant impedance and constant power: the band covers both.
-    const spread = each.isMotor ? 1 / (ratio * low || 1) : 1
+    // A motor lies between constant impedance and constant power; the rest draws by its volts.
+    const spread = each.isMotor ? 1 / (ratio * low || 1) : 0
+    const least = each.isMotor ? Math.min(ratio * low, 1) : ratio * low
     return {
       load: each.load.id,
       circuit: each.circuit.id,
@@ -170,7 +193,7 @@ function expectedOf(evidence: Evidence): readonly Expected[] {
       command: commandFor(evidence, each),
       volts: { low: nominal * low, nominal, high: nominal * high },
       amps: {
-        low: each.draw.from * Math.min(ratio * low, 1),
+        low: each.draw.from * least,
         nominal: each.draw.to * ratio,
         high: each.draw.to * Math.max(ratio * high, spread),
       },
@@ -206,26 +229,44 @@ function proofOf(variants: readonly Evidence[]): Verification['proof'] {
   }
 }
 
+/** What a search compares: the part of a verification that costs no more than its findings. */
+function weigh(
+  job: Job,
+  landing: Landing,
+  variants: readonly Evidence[],
+  first: Evidence,
+): PlanWeight {
+  const own = judge(variants)
+  const holds = !own.some(each => each.verdict === 'breaks' && each.severity !== 'notice')
+  const reset = findingsAfterReset(job, landing, own)
+  const findings = [...own, ...afterReset.check({ ...first, reset })].sort(bySeverity)
+  const modes = modesOf(first)
+  return {
+    findings,
+    holds,
+    modes,
+    smallestMargin: Math.min(1, ...first.plant.parts.flatMap(each => marginOf(first, each))),
+    imbalance: imbalanceOf(modes),
+    jumperAmps: jumperAmps(first),
+  }
+}
+
 function summarise(
   job: Job,
   landing: Landing,
   variants: readonly Evidence[],
   first: Evidence,
 ): Verification {
-  const findings = [...judge(variants)].sort(bySeverity)
-  const modes = modesOf(first)
+  const weight = weigh(job, landing, variants, first)
+  const { modes } = weight
   return {
-    findings,
-    holds: !findings.some(each => each.verdict === 'breaks' && each.severity !== 'notice'),
+    ...weight,
     assumptions: assumptionsOf(job, landing),
     proof: proofOf(variants),
-    modes,
     heatPausesWith: heatPauses(first, modes),
     expected: expectedOf(first),
     liveWhenOff: liveWhenOffLoads(first),
-    smallestMargin: Math.min(1, ...first.plant.parts.flatMap(each => marginOf(first, each))),
     lines: first.lines.map(({ circuit, line }) => ({ circuit, line })),
-    imbalance: imbalanceOf(modes),
     worstLineAmps: Math.max(0, ...modes.flatMap(({ lineAmps }) => lineAmps)),
   }
 }
@@ -256,11 +297,14 @@ function resetLanding({ box }: Job, landing: Landing): Landing | undefined {
 }
 
 /** What breaks, danger or warning, with the settings that a reset leaves and not before it. */
-function findingsAfterReset(job: Job, landing: Landing, before: Evidence): readonly Finding[] {
+function findingsAfterReset(
+  job: Job,
+  landing: Landing,
+  own: readonly Finding[],
+): readonly Finding[] {
   const reset = resetLanding(job, landing)
   const evidence = reset && gather(job, reset, GREATEST)
   if (!evidence?.ok) return []
-  const own = check(before)
   const known = new Set(own.map(keyOf))
   const isDanger = own.some(each => each.severity === 'danger')
   return check(evidence.value)
@@ -290,14 +334,24 @@ export function judgeLanding(
  * @returns fails when the states are too many to enumerate or the network has no meaning: no
  *   verdict is given then
  */
-export function verifyPlan(job: Job, landing: Landing): Outcome<Verification, VerifyFailure> {
+export const verifyPlan = (job: Job, landing: Landing): Outcome<Verification, VerifyFailure> =>
+  asPlan(job, landing, (variants, first) => summarise(job, landing, variants, first))
+
+/** The same judgement for a search among landings, without the proof and the readings. */
+export const weighPlan = (job: Job, landing: Landing): Outcome<PlanWeight, VerifyFailure> =>
+  asPlan(job, landing, (variants, first) => weigh(job, landing, variants, first))
+
+/** Judges a landing as a plan: with what a reset leaves of it. */
+function asPlan<Value>(
+  job: Job,
+  landing: Landing,
+  make: (variants: readonly Evidence[], first: Evidence) => Value,
+): Outcome<Value, VerifyFailure> {
   const variants = variantsOf(job, landing)
   if (!variants.ok) return variants
   const [greatest] = variants.value
-  if (!greatest) return ok(NOTHING)
-  const reset = findingsAfterReset(job, landing, greatest)
-  const all = variants.value.map(each => ({ ...each, reset }))
-  return ok(summarise(job, landing, all, { ...greatest, reset }))
+  invariant(greatest !== undefined, 'draws are judged at one share at least')
+  return ok(make(variants.value, greatest))
 }
 
 /**
@@ -315,18 +369,3 @@ export const withBounds = (
     each.verdict === 'provided' ? provided(job, landing, each) : each,
   ),
 })
-
-const NOTHING: Verification = {
-  findings: [],
-  holds: false,
-  assumptions: [],
-  proof: { modes: 0, transitions: 0, solves: 0, worstKcl: 0, worstPower: 0 },
-  modes: [],
-  heatPausesWith: [],
-  expected: [],
-  liveWhenOff: [],
-  smallestMargin: 0,
-  lines: [],
-  imbalance: 0,
-  worstLineAmps: 0,
-}

@@ -7,3 +7,6 @@ export const PRINTED = [
   { size: '6 AWG', ohmsPerKilofoot: '0.491' },
   { size: '4 AWG', ohmsPerKilofoot: '0.308' },
 ] as const
+
+/** The table's note for another temperature: R2 = R1·[1 + α·(T2 − 75)]. */
+export const NOTE = { alpha: 0.00323, from: 75 } as const

@@ -1,7 +1,9 @@
 import { atMost } from '../../../base/compare.ts'
 import { magnitude } from '../../../base/complex.ts'
 import type { Finding } from '../../../base/verdict.ts'
+import type { Region } from '../../../domain/described.ts'
 import { BOX } from '../../../domain/job.ts'
+import { circuitAt, circuitsOf } from '../../../domain/supply/circuits.ts'
 import { LIMITS } from '../../../domain/wiring/limits.ts'
 import { groundFaultSum, isAwake } from '../../../domain/wiring/observe.ts'
 import type { PlantPart, PlantTerminal } from '../../../domain/wiring/plant.ts'
@@ -78,14 +80,37 @@ function nearTrip(evidence: Evidence): readonly Finding[] {
   })
 }
 
+/** The latest trip that people bear: 6 mA in North America, 30 mA elsewhere [A]. */
+const latestTrip = (region: Region): number => (region === 'US' || region === 'CA' ? 0.006 : 0.03)
+
+/** Each circuit has a device of its own, or the box has one; one of them in time for people. */
+function unprotected(evidence: Evidence): readonly Finding[] {
+  const { supply, region } = evidence.job.tub
+  const latest = latestTrip(region)
+  return circuitsOf(supply).flatMap(({ device: first }) => {
+    const trips = devicesOf(evidence).flatMap(({ part, board }) =>
+      part.kind === 'ground-fault' && (board === BOX || circuitAt(supply, board)?.device === first)
+        ? [part.trip.to.si]
+        : [],
+    )
+    if (trips.length === 0) return [finding('no-ground-fault-device', first, { device: first })]
+    const amps = Math.min(...trips)
+    return atMost(amps, latest)
+      ? []
+      : [finding('ground-fault-too-coarse', first, { device: first, amps, limit: latest })]
+  })
+}
+
 /** A ground-fault device watches everything that feeds the box, is awake, and is balanced. */
 export const groundFaultDevice: Rule = {
   id: 'VERIFY-6',
   title: 'Ground-fault protection whole and balanced',
   source:
-    'NEC 2023 680.44, a ground-fault device for the supply of a tub; UL 943 Class A, 4 to 6 mA',
-  check: evidence =>
-    devicesOf(evidence).length === 0
-      ? [finding('no-ground-fault-device', 'supply', {})]
-      : [...bypassed(evidence), ...blind(evidence), ...nearTrip(evidence)],
+    'NEC 2023 680.44, a ground-fault device for the supply of a tub; UL 943 Class A, 4 to 6 mA; HD 60364-7-702, 30 mA (from memory)',
+  check: evidence => [
+    ...unprotected(evidence),
+    ...bypassed(evidence),
+    ...blind(evidence),
+    ...nearTrip(evidence),
+  ],
 }

@@ -1,6 +1,7 @@
 import { atLeast } from '../../../base/compare.ts'
 import type { ControlBox, Feed } from '../../../domain/box/control-box.ts'
 import { reachedFrom } from '../../../domain/wiring/reach.ts'
+import { isClosedAtRest } from '../../../domain/wiring/wire.ts'
 import type { Rule } from '../rule.ts'
 import { COMMON_PRACTICE, isMainsCircuit } from '../rule.ts'
 
@@ -15,7 +16,7 @@ function closedPairs({ board }: ControlBox, feed: Feed): readonly Pair[] {
       case 'switch':
         return [part.across]
       case 'contact':
-        return part.role === 'limit' ? [part.across] : []
+        return isClosedAtRest(part) ? [part.across] : []
       default:
         return []
     }

@@ -1,6 +1,8 @@
 import { atLeast } from '../../../base/compare.ts'
+import { magnitude, subtract, ZERO } from '../../../base/complex.ts'
 import type { Finding } from '../../../base/verdict.ts'
 import { placeOf } from '../../../domain/job.ts'
+import { EMFS, WITHOUT_NEUTRAL } from '../../../domain/wiring/figures.ts'
 import { LIMITS } from '../../../domain/wiring/limits.ts'
 import type { PlantCircuit } from '../../../domain/wiring/plant.ts'
 import type { Evidence, Rule } from '../rule.ts'
@@ -33,14 +35,23 @@ const finding = (
   ...(on ? { on } : {}),
 })
 
-/** On one leg a heater made for two gives a quarter of its power: meant so, and said. */
+/** On one leg a heater made for two gives a quarter of its power, at 208 V three quarters: said. */
 const reduced = (circuit: PlantCircuit, best: number): Finding => ({
   ...finding('heater-reduced', circuit, { share: best, power: best * best }),
   verdict: 'holds',
   severity: 'notice',
 })
 
-const isOneLeg = ({ job }: Evidence): boolean => job.tub.supply.system === 'single-leg'
+/** The most volts that this supply has between any two of its conductors [V]. */
+function mostVolts({ job }: Evidence): number {
+  const { system } = job.tub.supply
+  const all = [...Object.values(EMFS[system]), ...(WITHOUT_NEUTRAL.includes(system) ? [] : [ZERO])]
+  return Math.max(0, ...all.flatMap(a => all.map(b => magnitude(subtract(a, b)))))
+}
+
+/** Whether nothing here could give a heater its plate volts: less heat is then what there is. */
+const isMeant = (evidence: Evidence, { load, draw }: PlantCircuit): boolean =>
+  load.kind === 'heater' && !atLeast(mostVolts(evidence), LIMITS.weak * draw.volts)
 
 function judge(evidence: Evidence, circuit: PlantCircuit): readonly Finding[] {
   const states = standing(evidence)
@@ -49,8 +60,7 @@ function judge(evidence: Evidence, circuit: PlantCircuit): readonly Finding[] {
   if (best < LIMITS.energised) return [finding('load-dead', circuit)]
   if (!atLeast(best, LIMITS.weak)) {
     const weak = finding('load-weak', circuit, { share: best })
-    const isConverted = circuit.load.kind === 'heater' && isOneLeg(evidence)
-    return isConverted ? [reduced(circuit, best)] : [weak]
+    return isMeant(evidence, circuit) ? [reduced(circuit, best)] : [weak]
   }
   const place = placeOf(evidence.job, evidence.landing, circuit.load)
   if (place && !place.takes.includes(circuit.load.kind))

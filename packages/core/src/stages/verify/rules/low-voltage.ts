@@ -1,9 +1,12 @@
 import { atMost } from '../../../base/compare.ts'
 import type { Finding } from '../../../base/verdict.ts'
-import type { Terminal } from '../../../domain/board/board.ts'
+import type { Part, Terminal } from '../../../domain/board/board.ts'
+import { boardOf } from '../../../domain/job.ts'
+import type { Load } from '../../../domain/load/load.ts'
+import { isMains, isPowered } from '../../../domain/load/load.ts'
 import { joinedToAny } from '../../../domain/wiring/copper.ts'
 import { LIMITS } from '../../../domain/wiring/limits.ts'
-import { boardNode, leadNode } from '../../../domain/wiring/wire.ts'
+import { boardNode, leadNode, primaryVolts } from '../../../domain/wiring/wire.ts'
 import type { NodeId } from '../../../engines/circuit/network.ts'
 import type { Evidence, Rule } from '../rule.ts'
 import { commandsOf, standing, worst } from '../rule.ts'
@@ -26,6 +29,16 @@ function mainsOnLowVoltage(evidence: Evidence): readonly Finding[] {
     }))
 }
 
+/** Primary volts at the tap that the landing picks [V]. */
+function tapVolts(
+  { job, landing }: Evidence,
+  part: Extract<Part, { kind: 'transformer' }>,
+  name: string,
+): number {
+  const board = boardOf(job, name)
+  return board ? primaryVolts(part, landing.jumpers, board) : part.volts.primary.si
+}
+
 function overfedTransformer(evidence: Evidence): readonly Finding[] {
   const { plant, band } = evidence
   const fed = plant.parts.flatMap(({ board, part, name }) =>
@@ -33,7 +46,7 @@ function overfedTransformer(evidence: Evidence): readonly Finding[] {
       ? [
           {
             name,
-            plate: part.volts.primary.si,
+            plate: tapVolts(evidence, part, board),
             a: boardNode(board, part.primary[0]),
             b: boardNode(board, part.primary[1]),
           },
@@ -84,7 +97,9 @@ function acrossBoth(
 ): readonly Finding[] {
   return job.loads
     .filter(load => {
-      const nodes = load.leads.map(lead => leadNode(load.id, lead.id))
+      const nodes = load.leads
+        .filter(lead => lead.function !== 'data')
+        .map(lead => leadNode(load.id, lead.id))
       return nodes.some(node => mains.has(node)) && nodes.some(node => low.has(node))
     })
     .map(load => ({
@@ -97,10 +112,35 @@ function acrossBoth(
     }))
 }
 
+/** A probe, or a load made for extra-low voltage alone: nothing in it is insulated for mains. */
+const isLowVoltage = (load: Load): boolean => !isPowered(load) || !isMains(load)
+
+/** In the water or under wet hands, and joined to a mains conductor by one lead at least. */
+const lowOnMains = ({ job }: Evidence, mains: ReadonlySet<NodeId>): readonly Finding[] =>
+  job.loads
+    .filter(load =>
+      load.leads.some(
+        lead =>
+          (isLowVoltage(load) || lead.function === 'data') && mains.has(leadNode(load.id, lead.id)),
+      ),
+    )
+    .map(load => ({
+      rule: lowVoltage.id,
+      message: 'low-voltage-load-on-mains',
+      verdict: 'breaks',
+      severity: 'danger',
+      subjects: [load.id],
+      params: { load: load.label },
+    }))
+
 /** Low voltage is apart from every mains conductor, the neutral too: it may be live one day. */
 function mixed(evidence: Evidence): readonly Finding[] {
   const mains = netOf(evidence, ['mains'])
-  return [...joinedToMains(evidence, mains), ...acrossBoth(evidence, mains, netOf(evidence, LOW))]
+  const joined = joinedToMains(evidence, mains)
+  // Where the two are joined outright, every load on either follows from it.
+  if (joined.length > 0) return joined
+  const onMains = lowOnMains(evidence, mains)
+  return onMains.length > 0 ? onMains : acrossBoth(evidence, mains, netOf(evidence, LOW))
 }
 
 /** No mains on a low-voltage or sensor terminal, neutral or line, and no transformer above its plate. */

@@ -7,6 +7,7 @@ import { isPowered, isUnearthed } from '../../../domain/load/load.ts'
 import { circuitAt, circuitsOf } from '../../../domain/supply/circuits.ts'
 import { joinedToAny } from '../../../domain/wiring/copper.ts'
 import { LIMITS } from '../../../domain/wiring/limits.ts'
+import { boardOfPart } from '../../../domain/wiring/observe.ts'
 import { boardNode, leadNode } from '../../../domain/wiring/wire.ts'
 import type { NodeId } from '../../../engines/circuit/network.ts'
 import type { Evidence, Rule } from '../rule.ts'
@@ -67,15 +68,35 @@ function notOnEarth(evidence: Evidence, net: ReadonlySet<NodeId>): readonly Find
     }))
 }
 
-/** Nodes ahead of the ground-fault device, where neutral and earth may meet at the source. */
-const aheadOfProtection = (evidence: Evidence): ReadonlySet<NodeId> =>
-  new Set(
-    firstDevices(evidence).flatMap(({ id, device }) =>
+/**
+ * Nodes ahead of the ground-fault device, where neutral and earth may meet at the source.
+ *
+ * A circuit whose only device is in the box is ahead of it down to the box's feed terminals.
+ */
+function aheadOfProtection(evidence: Evidence): ReadonlySet<NodeId> {
+  const { job, plant, feed } = evidence
+  const { supply } = job.tub
+  const guarded = new Set(
+    plant.parts.flatMap(({ part, board }) =>
+      part.kind === 'ground-fault' ? [circuitAt(supply, board)?.device] : [],
+    ),
+  )
+  const isOpen = (device: string): boolean => !guarded.has(circuitAt(supply, device)?.device)
+  const feeds = new Set(Object.values(feed?.lands ?? {}).map(id => `${BOX}.${id}`))
+  const hasOwn = plant.parts.some(each => each.board === BOX && each.part.kind === 'ground-fault')
+  const unguarded = plant.terminals.filter(({ name }) => {
+    const board = boardOfPart(name)
+    return board === BOX ? hasOwn && feeds.has(name) : isOpen(board)
+  })
+  return new Set([
+    ...firstDevices(evidence).flatMap(({ id, device }) =>
       [...Object.values(device.fedAt), ...device.tails.map(each => each.node)].map(node =>
         boardNode(id, node),
       ),
     ),
-  )
+    ...unguarded.map(each => each.node),
+  ])
+}
 
 function tiedToNeutral(evidence: Evidence, net: ReadonlySet<NodeId>): readonly Finding[] {
   const ahead = aheadOfProtection(evidence)
