@@ -159,10 +159,14 @@ function bigShelf(): boolean {
   const survey = tubNamed('everyday-240-circulation')
   const models = boxes.filter(each => each.feeds.some(feed => feed.system === survey.supply.system))
   const all = generateBoxes(models, BOXES, SEED)
-  planRefit(survey, all.slice(0, 50), devices)
-  const start = process.cpuUsage()
-  const refit = planRefit(survey, all, devices)
-  const { user, system } = process.cpuUsage(start)
+  const rounds = [0, 1, 2].map(() => {
+    const start = process.cpuUsage()
+    const refit = planRefit(survey, all, devices)
+    const { user, system } = process.cpuUsage(start)
+    return { refit, seconds: (user + system) / 1e6 }
+  })
+  // All threads of the process counted: what one core alone would take. The median of three.
+  const { refit, seconds } = rounds.sort((a, b) => a.seconds - b.seconds)[1] as (typeof rounds)[0]
   const serve = refit.match.boxes.filter(each => each.verdict === 'may-serve').length
   const byCount = [125, 250, 500, 1000].map(
     count =>
@@ -173,12 +177,7 @@ function bigShelf(): boolean {
   )
   return [
     line(`${BOXES} boxes by seed ${SEED}: may serve`, serve, '', atLeastGoal(SERVE_LEAST)),
-    line(
-      'matched, every survivor planned and verified, of one core',
-      (user + system) / 1e6,
-      's',
-      atMostGoal(2),
-    ),
+    line('matched, every survivor planned and verified, of one core', seconds, 's', atMostGoal(2)),
     line('growth with boxes, 125 to 1000: time ∝ boxes^', growth(byCount), '', atMostGoal(1.1)),
     line('peak memory of this process', process.resourceUsage().maxRSS / 1024, 'MB', STATED),
   ].every(Boolean)

@@ -14,10 +14,13 @@ import type { ServingSet } from './match/serving-sets.ts'
 import { withChanges } from './match/with-changes.ts'
 import type { JudgedPlan, PlanFailure } from './plan/artifact.ts'
 import { markChanges } from './plan/mark-changes.ts'
+import { partsOf } from './plan/parts.ts'
 import type { SearchLimits } from './plan/plan-wiring.ts'
-import { isBetter, planWiring, SEARCH_LIMITS } from './plan/plan-wiring.ts'
+import { isBetter, planWiring, SEARCH_LIMITS, scoreOf } from './plan/plan-wiring.ts'
+import { landedPlan } from './sheet/landed-plan.ts'
 import type { Survey } from './survey/artifact.ts'
-import type { PlanWeight, Verification } from './verify/artifact.ts'
+import type { Verification, VerifyFailure } from './verify/artifact.ts'
+import type { Weighed } from './verify/verify-plan.ts'
 import { verifyPlan, weighPlan, withBounds } from './verify/verify-plan.ts'
 
 /** The job in the order it is done. The architecture check reads this: a stage imports earlier ones. */
@@ -41,16 +44,29 @@ export const planAndProve = (
   job: Job,
   limits: SearchLimits = SEARCH_LIMITS,
 ): Outcome<ProvenPlan, PlanFailure> => {
-  const judge = (landing: Landing): PlanWeight | undefined => {
-    const weight = weighPlan(job, landing)
-    return weight.ok ? weight.value : undefined
+  const judge = (landing: Landing): Weighed | undefined => {
+    const weighed = weighPlan(job, landing)
+    return weighed.ok ? weighed.value : undefined
   }
   const planned = planWiring(job, judge, limits)
   if (!planned.ok) return planned
-  const { plan } = planned.value
-  const verification = verifyPlan(job, plan.landing)
-  invariant(verification.ok, 'a landing that was weighed can be verified')
-  return ok({ plan, verification: withBounds(job, plan.landing, verification.value) })
+  const { plan, verification } = planned.value
+  return ok({ plan, verification: withBounds(job, plan.landing, verification.verification()) })
+}
+
+/**
+ * A landing that somebody made or found, as a plan with what the verifier says of it: whatever that is.
+ *
+ * Nothing was searched, so it is best of nothing.
+ */
+export function planAsLanded(job: Job, landing: Landing): Outcome<ProvenPlan, VerifyFailure> {
+  const judged = verifyPlan(job, landing)
+  if (!judged.ok) return judged
+  const verification = withBounds(job, landing, judged.value)
+  const adapters = Object.keys(landing.adapters).length
+  const score = scoreOf(job, landing, adapters, verification)
+  const plan = landedPlan(job, landing, verification, { parts: partsOf(job, landing), score })
+  return ok({ plan, verification })
 }
 
 /** A tub planned on every box that may serve it. */

@@ -34,18 +34,18 @@ const LEAST_UNKNOWN_AMPS = 0.1 // [A] a motor that runs at all; common practice,
 
 /** The most that the contacts of a place may carry: what an unknown draw is assumed to respect. */
 export function placeCeiling(box: ControlBox, place: Place): number {
-  const closes = new Set(
-    box.commands
-      .filter(command => Object.values(place.commands).includes(command.id))
-      .flatMap(command => command.closes),
-  )
-  const rated = box.board.parts.flatMap(part =>
-    part.kind === 'contact' && closes.has(part.id)
-      ? [part.rated.resistive.si, part.rated.motor?.si ?? Number.POSITIVE_INFINITY]
-      : [],
-  )
-  return rated.length > 0 ? Math.min(...rated) : 10
+  const commands = Object.values(place.commands)
+  let least = Number.POSITIVE_INFINITY
+  for (const { id, closes } of box.commands) {
+    if (!commands.includes(id)) continue
+    for (const part of box.board.parts)
+      if (part.kind === 'contact' && closes.includes(part.id))
+        least = Math.min(least, part.rated.resistive.si, part.rated.motor?.si ?? least)
+  }
+  return Number.isFinite(least) ? least : CEILING_WITHOUT_CONTACT
 }
+
+const CEILING_WITHOUT_CONTACT = 10 // [A] always on; common practice, no source
 
 /** What a circuit draws, in the strap position and place that the landing gives its load. */
 export function drawOf(job: Job, landing: Landing, load: PoweredLoad, circuit: Circuit): Draw {

@@ -1,12 +1,11 @@
 import { atLeast } from '../../base/compare.ts'
 import type { Complex } from '../../base/complex.ts'
 import { add, magnitude, ZERO } from '../../base/complex.ts'
-import { boundsOf } from '../../base/known.ts'
 import { scaleImpedances } from '../../engines/circuit/scale-impedances.ts'
 import type { Part } from '../board/board.ts'
 import { circuitAt, circuitsOf } from '../supply/circuits.ts'
 import { LIMITS } from './limits.ts'
-import type { Circumstance, Plant, PlantPart, Solved } from './plant.ts'
+import type { Circumstance, Plant, PlantPart, RatedPart, Solved } from './plant.ts'
 import { solveState } from './plant.ts'
 import type { State } from './states.ts'
 import { boardNode, partElement } from './wire.ts'
@@ -41,17 +40,6 @@ export interface Observation {
   readonly opened: readonly Trip[]
 }
 
-/**
- * The rating of a fuse or a pole [A]: the breaker of its circuit where the pole names none, and the
- * largest that the box allows where nobody knows the breaker.
- */
-export function ratedOf({ job }: Plant, { part, board }: PlantPart): number | undefined {
-  if (part.kind === 'fuse') return part.rated.si
-  if (part.kind !== 'pole') return undefined
-  const breaker = circuitAt(job.tub.supply, board)?.breaker
-  return part.rated?.si ?? (breaker && boundsOf(breaker)?.to) ?? job.box.largestBreaker.si
-}
-
 /** The sum that a ground-fault device watches [A]. */
 export function groundFaultSum(solved: Solved, board: string, part: GroundFault): Complex {
   return part.sums.reduce((sum, id) => add(sum, solved.current(partElement(board, id))), ZERO)
@@ -64,16 +52,15 @@ export function isAwake(solved: Solved, board: string, part: GroundFault): boole
   return solved.across(boardNode(board, a), boardNode(board, b)) >= LIMITS.awakeVolts
 }
 
-function overcurrents(plant: Plant, solved: Solved, kind: 'fuse' | 'pole'): readonly Trip[] {
-  return plant.parts.flatMap(each => {
-    const { part, element, name } = each
-    if (part.kind !== kind) return []
-    const rated = ratedOf(plant, each)
+/** Which of these carry so much that they clear for certain. */
+function overcurrents(rated: readonly RatedPart[], solved: Solved): readonly Trip[] {
+  const trips: Trip[] = []
+  for (const { element, name, amps: rating } of rated) {
     const amps = solved.amps(element)
-    return rated !== undefined && atLeast(amps, LIMITS.certainTrip * rated)
-      ? [{ part: name, kind: 'overcurrent' as const, amps, rated }]
-      : []
-  })
+    if (atLeast(amps, LIMITS.certainTrip * rating))
+      trips.push({ part: name, kind: 'overcurrent', amps, rated: rating })
+  }
+  return trips
 }
 
 function groundFaultTrip(solved: Solved, { board, part, name }: PlantPart): Trip | undefined {
@@ -85,9 +72,9 @@ function groundFaultTrip(solved: Solved, { board, part, name }: PlantPart): Trip
 }
 
 function tripOf(plant: Plant, solved: Solved): Trip | undefined {
-  const poles = overcurrents(plant, solved, 'pole')
+  const poles = overcurrents(plant.protections.poles, solved)
   if (poles[0]) return poles.reduce((a, b) => (b.amps > a.amps ? b : a))
-  for (const each of plant.parts) {
+  for (const each of plant.protections.groundFaults) {
     const trip = groundFaultTrip(solved, each)
     if (trip) return trip
   }
@@ -163,7 +150,7 @@ export function observe(plant: Plant, state: State, circumstance: Circumstance =
   const opened: Trip[] = []
   for (;;) {
     const solved = solveState(plant, state, { ...circumstance, open })
-    const fuses = overcurrents(plant, solved, 'fuse')
+    const fuses = overcurrents(plant.protections.fuses, solved)
     if (fuses.length > 0) {
       const first = fuses.reduce((a, b) => (b.amps / b.rated > a.amps / a.rated ? b : a))
       blown.push(first)

@@ -1,5 +1,6 @@
 import type { Complex } from '../../base/complex.ts'
 import { add, magnitude } from '../../base/complex.ts'
+import { boundsOf } from '../../base/known.ts'
 import type { Outcome } from '../../base/outcome.ts'
 import { fail, ok } from '../../base/outcome.ts'
 import type { CompiledNetwork, StructureFailure } from '../../engines/circuit/compile-network.ts'
@@ -7,6 +8,7 @@ import { compileNetwork, contactStates } from '../../engines/circuit/compile-net
 import type { NodeId } from '../../engines/circuit/network.ts'
 import type { Solution } from '../../engines/circuit/solve-network.ts'
 import {
+  ampsAt,
   currentAt,
   secondaryCurrentAt,
   solutionOf,
@@ -20,6 +22,7 @@ import { BOX, boardOf, findTerminal } from '../job.ts'
 import type { Landing } from '../landing/landing.ts'
 import type { Circuit, PoweredLoad } from '../load/load.ts'
 import { isMotor, isPowered } from '../load/load.ts'
+import { circuitAt } from '../supply/circuits.ts'
 import type { Draw } from './draw.ts'
 import { drawOf } from './draw.ts'
 import type { State } from './states.ts'
@@ -45,6 +48,10 @@ export interface Plant {
   readonly parts: readonly PlantPart[]
   readonly jumpers: readonly PlantJumper[]
   readonly terminals: readonly PlantTerminal[]
+  /** Its contacts with nothing commanded: one byte each, 1 for closed. */
+  readonly resting: Uint8Array
+  /** Poles and fuses with their ratings, and ground-fault devices. */
+  readonly protections: Protections
   /** Where its states are solved, one after the other. */
   readonly scratch: Workspace
   /** Contacts closed whatever is commanded: poles, switches, fuses. */
@@ -93,6 +100,18 @@ export interface PlantTerminal {
   readonly ends: readonly End[]
   /** The conductors of those ends. */
   readonly conductors: readonly LandedConductor[]
+}
+
+/** What clears a state, looked up once. */
+export interface Protections {
+  readonly fuses: readonly RatedPart[]
+  readonly poles: readonly RatedPart[]
+  readonly groundFaults: readonly PlantPart[]
+}
+
+export interface RatedPart extends PlantPart {
+  /** [A] */
+  readonly amps: number
 }
 
 export interface LandedConductor {
@@ -173,6 +192,30 @@ function terminalsOf(job: Job, landing: Landing): readonly PlantTerminal[] {
   )
 }
 
+/**
+ * The rating of a fuse or a pole [A]: the breaker of its circuit where the pole names none, and the
+ * largest that the box allows where nobody knows the breaker.
+ */
+export function ratedOf({ tub, box }: Job, { part, board }: PlantPart): number | undefined {
+  if (part.kind === 'fuse') return part.rated.si
+  if (part.kind !== 'pole') return undefined
+  const breaker = circuitAt(tub.supply, board)?.breaker
+  return part.rated?.si ?? (breaker && boundsOf(breaker)?.to) ?? box.largestBreaker.si
+}
+
+function protectionsOf(job: Job, parts: readonly PlantPart[]): Protections {
+  const rated = (kind: 'fuse' | 'pole'): readonly RatedPart[] =>
+    parts.flatMap(each => {
+      const amps = each.part.kind === kind ? ratedOf(job, each) : undefined
+      return amps === undefined ? [] : [{ ...each, amps }]
+    })
+  return {
+    fuses: rated('fuse'),
+    poles: rated('pole'),
+    groundFaults: parts.filter(each => each.part.kind === 'ground-fault'),
+  }
+}
+
 const isHeldClosed = (part: Part): boolean =>
   part.kind === 'pole' || part.kind === 'switch' || part.kind === 'fuse'
 
@@ -186,6 +229,13 @@ export function plantOf(
   const compiled = compileNetwork(wiring.network)
   if (!compiled.ok) return fail(compiled.failure)
   const parts = partsOf(job)
+  const held = parts.filter(each => isHeldClosed(each.part)).map(each => each.element)
+  const limits = parts
+    .filter(each => each.part.kind === 'contact' && each.part.role === 'limit')
+    .map(each => each.element)
+  const restClosed = parts
+    .filter(({ part }) => part.kind === 'contact' && part.role !== 'limit' && isClosedAtRest(part))
+    .map(each => each.element)
   const contactsOf = (which: 'closes' | 'opens') =>
     new Map(
       job.box.commands.map(command => [command.id, command[which].map(id => partElement(BOX, id))]),
@@ -200,16 +250,12 @@ export function plantOf(
     parts,
     jumpers: jumpersOf(job, landing),
     terminals: terminalsOf(job, landing),
-    alwaysClosed: parts.filter(each => isHeldClosed(each.part)).map(each => each.element),
-    limitContacts: parts
-      .filter(each => each.part.kind === 'contact' && each.part.role === 'limit')
-      .map(each => each.element),
+    resting: contactStates(compiled.value, new Set([...held, ...limits, ...restClosed])),
+    protections: protectionsOf(job, parts),
+    alwaysClosed: held,
+    limitContacts: limits,
     elements: new Set(wiring.network.elements.map(each => each.id)),
-    restClosed: parts
-      .filter(
-        ({ part }) => part.kind === 'contact' && part.role !== 'limit' && isClosedAtRest(part),
-      )
-      .map(each => each.element),
+    restClosed,
     closedBy: contactsOf('closes'),
     openedBy: contactsOf('opens'),
   })
@@ -259,8 +305,33 @@ export function closedIn(
   return closed
 }
 
+/** The same by contact, one byte each, as the engine wants them. */
+export function contactsIn(
+  plant: Plant,
+  state: State,
+  circumstance: Circumstance = {},
+): Uint8Array {
+  const { contactIndexes } = plant.compiled
+  const states = plant.resting.slice()
+  const set = (ids: Iterable<string>, to: 0 | 1): void => {
+    for (const id of ids) {
+      const index = contactIndexes.get(id)
+      if (index !== undefined) states[index] = to
+    }
+  }
+  set(circumstance.closed ?? NONE, 1)
+  for (const command of state.commands) set(plant.closedBy.get(command) ?? NONE, 1)
+  for (const command of state.commands) set(plant.openedBy.get(command) ?? NONE, 0)
+  if (circumstance.limitOpen === true) set(plant.limitContacts, 0)
+  set(circumstance.open ?? NONE, 0)
+  return states
+}
+
+const NONE: readonly string[] = []
+
 /** A solved state, by the names of the job. Amps and volts at nominal supply, RMS. */
 export interface Solved {
+  /** Everything the engine can say of it; made when it is asked for. */
   readonly solution: Solution
   /** Volts from a node to the reference [V]; 0 for a part that nothing feeds. */
   volts(node: NodeId): Complex
@@ -279,38 +350,60 @@ export interface Solved {
 const NOTHING: Complex = { re: 0, im: 0 }
 const size = (re: number, im: number): number => Math.sqrt(re * re + im * im)
 
-/** Solves one state of a plant. */
-export function solveState(plant: Plant, state: State, circumstance: Circumstance = {}): Solved {
-  const { compiled } = plant
-  const states = contactStates(compiled, closedIn(plant, state, circumstance))
-  const work = solvedApart(compiled, states, plant.scratch)
-  const { re, im } = work
-  const known = new Float64Array(compiled.network.elements.length).fill(-1)
-  const partOf = (values: Float64Array, node: NodeId): number => {
-    const index = compiled.nodeIndexes.get(node)
-    return index === undefined ? 0 : (values[index] ?? 0)
+/** A class, since states are solved by the ten thousand: its methods are made once. */
+class SolvedState implements Solved {
+  readonly #compiled: CompiledNetwork
+  readonly #work: Workspace
+
+  constructor(compiled: CompiledNetwork, work: Workspace) {
+    this.#compiled = compiled
+    this.#work = work
   }
-  return {
-    solution: solutionOf(compiled, work),
-    volts: node => ({ re: partOf(re, node), im: partOf(im, node) }),
-    potential: node => size(partOf(re, node), partOf(im, node)),
-    across: (a, b) => size(partOf(re, a) - partOf(re, b), partOf(im, a) - partOf(im, b)),
-    current(element) {
-      const index = compiled.elementIndexes.get(element)
-      return index === undefined ? NOTHING : currentAt(compiled, work, index)
-    },
-    amps(element) {
-      const index = compiled.elementIndexes.get(element)
-      if (index === undefined) return 0
-      const before = known[index] ?? -1
-      if (before >= 0) return before
-      const amps = magnitude(currentAt(compiled, work, index))
-      known[index] = amps
-      return amps
-    },
-    secondaryAmps(element) {
-      const index = compiled.elementIndexes.get(element)
-      return index === undefined ? 0 : magnitude(secondaryCurrentAt(compiled, work, index))
-    },
+
+  get solution(): Solution {
+    return solutionOf(this.#compiled, this.#work)
+  }
+
+  volts(node: NodeId): Complex {
+    const index = this.#compiled.nodeIndexes.get(node)
+    return index === undefined
+      ? NOTHING
+      : { re: this.#work.re[index] ?? 0, im: this.#work.im[index] ?? 0 }
+  }
+
+  potential(node: NodeId): number {
+    const index = this.#compiled.nodeIndexes.get(node)
+    return index === undefined ? 0 : size(this.#work.re[index] ?? 0, this.#work.im[index] ?? 0)
+  }
+
+  across(a: NodeId, b: NodeId): number {
+    const { nodeIndexes } = this.#compiled
+    const { re, im } = this.#work
+    const [from, to] = [nodeIndexes.get(a) ?? -1, nodeIndexes.get(b) ?? -1]
+    return size((re[from] ?? 0) - (re[to] ?? 0), (im[from] ?? 0) - (im[to] ?? 0))
+  }
+
+  current(element: string): Complex {
+    const index = this.#compiled.elementIndexes.get(element)
+    return index === undefined ? NOTHING : currentAt(this.#compiled, this.#work, index)
+  }
+
+  amps(element: string): number {
+    const index = this.#compiled.elementIndexes.get(element)
+    return index === undefined ? 0 : ampsAt(this.#compiled, this.#work, index)
+  }
+
+  secondaryAmps(element: string): number {
+    const index = this.#compiled.elementIndexes.get(element)
+    return index === undefined
+      ? 0
+      : magnitude(secondaryCurrentAt(this.#compiled, this.#work, index))
   }
 }
+
+/** Solves one state of a plant. */
+export const solveState = (plant: Plant, state: State, circumstance: Circumstance = {}): Solved =>
+  new SolvedState(
+    plant.compiled,
+    solvedApart(plant.compiled, contactsIn(plant, state, circumstance), plant.scratch),
+  )

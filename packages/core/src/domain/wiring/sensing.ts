@@ -52,8 +52,10 @@ function outside(plant: Plant, celsius: number): Network['elements'] {
 
 /** Ohms between two nodes through these elements, or undefined where nothing joins them. */
 function ohmsBetween(elements: Network['elements'], a: NodeId, b: NodeId): number | undefined {
-  if (!reachedFrom(a, elements.flatMap(pairsOf)).has(b)) return undefined
-  const result = resistanceBetween({ hertz: 60, reference: b, elements }, a, b)
+  const reached = reachedFrom(a, elements.flatMap(pairsOf))
+  if (!reached.has(b)) return undefined
+  const near = elements.filter(each => pairsOf(each).every(([one]) => reached.has(one)))
+  const result = resistanceBetween({ hertz: 60, reference: b, elements: near }, a, b)
   return result.ok ? result.value : undefined
 }
 

@@ -52,6 +52,60 @@ export function branchCurrent(table: BranchTable, volts: NodeVoltages, element: 
   return multiply(admittanceInState(table, volts.states, element), drop)
 }
 
+/** What runs through one branch, in numbers: no object is made for it. */
+export type BranchVisit = (
+  element: number,
+  voltsRe: number,
+  voltsIm: number,
+  ampsRe: number,
+  ampsIm: number,
+) => void
+
+/** Calls back with volts across and amps into the first node of a branch; of a transformer, magnetising. */
+export function visitBranch(
+  { ends, emfs, admittances, contactOf, closedSiemens, openSiemens }: BranchTable,
+  { re, im, states }: NodeVoltages,
+  element: number,
+  visit: BranchVisit,
+): void {
+  const first = ends[2 * element] as number
+  const second = ends[2 * element + 1] as number
+  const voltsRe = (re[first] as number) - (re[second] as number)
+  const voltsIm = (im[first] as number) - (im[second] as number)
+  const dropRe = voltsRe - (emfs[2 * element] as number)
+  const dropIm = voltsIm - (emfs[2 * element + 1] as number)
+  const contact = contactOf[element] as number
+  if (contact >= 0) {
+    const siemens = (states[contact] ? closedSiemens : openSiemens)[contact] as number
+    visit(element, voltsRe, voltsIm, siemens * dropRe, siemens * dropIm)
+    return
+  }
+  const own = admittances[2 * element] as number
+  const other = admittances[2 * element + 1] as number
+  const ampsRe = own * dropRe - other * dropIm
+  const ampsIm = own * dropIm + other * dropRe
+  visit(element, voltsRe, voltsIm, ampsRe, ampsIm)
+}
+
+/** |current| through a branch; of a transformer, magnetising [A]. */
+export function branchAmps(
+  { ends, emfs, admittances, contactOf, closedSiemens, openSiemens }: BranchTable,
+  { re, im, states }: NodeVoltages,
+  element: number,
+): number {
+  const first = ends[2 * element] as number
+  const second = ends[2 * element + 1] as number
+  const dropRe = (re[first] as number) - (re[second] as number) - (emfs[2 * element] as number)
+  const dropIm = (im[first] as number) - (im[second] as number) - (emfs[2 * element + 1] as number)
+  const drop = Math.sqrt(dropRe * dropRe + dropIm * dropIm)
+  const contact = contactOf[element] as number
+  if (contact >= 0)
+    return drop * ((states[contact] ? closedSiemens : openSiemens)[contact] as number)
+  const own = admittances[2 * element] as number
+  const other = admittances[2 * element + 1] as number
+  return drop * Math.sqrt(own * own + other * other)
+}
+
 /** Current into the first node of a secondary; the primary takes −1/ratio of it [A]. */
 export function windingCurrent(volts: NodeVoltages, pair: WindingPair): Complex {
   const noLoad = scale(voltageAcross(volts, pair.primary[0], pair.primary[1]), 1 / pair.ratio)
@@ -73,12 +127,12 @@ export function eachCurrent(
     leave(first, re, im)
     leave(second, -re, -im)
   }
+  const visit: BranchVisit = (element, _re, _im, re, im) => {
+    leave(table.ends[2 * element] as number, re, im)
+    leave(table.ends[2 * element + 1] as number, -re, -im)
+  }
   for (let element = 0; element < table.contactOf.length; element++)
-    through(
-      table.ends[2 * element] as number,
-      table.ends[2 * element + 1] as number,
-      branchCurrent(table, volts, element),
-    )
+    visitBranch(table, volts, element, visit)
   for (const pair of table.windings) {
     const current = windingCurrent(volts, pair)
     through(pair.secondary[0], pair.secondary[1], current)

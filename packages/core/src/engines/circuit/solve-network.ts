@@ -1,12 +1,14 @@
 import type { Complex } from '../../base/complex.ts'
-import { add, conjugate, magnitude, multiply, scale, ZERO } from '../../base/complex.ts'
+import { add, conjugate, magnitude, multiply, scale } from '../../base/complex.ts'
 import { invariant } from '../../base/invariant.ts'
-import type { NodeVoltages } from './branch-currents.ts'
+import type { BranchVisit, NodeVoltages } from './branch-currents.ts'
 import {
+  branchAmps,
   branchCurrent,
   eachCurrent,
   elementVoltage,
   secondaryVoltage,
+  visitBranch,
   voltageAt,
   windingCurrent,
 } from './branch-currents.ts'
@@ -150,6 +152,14 @@ export function solutionOf(compiled: CompiledNetwork, work: Workspace): Solution
   }
 }
 
+/** |current| into the first terminal of an element, by `elementIndex` [A]: for what is asked often. */
+export function ampsAt(compiled: CompiledNetwork, work: NodeVoltages, element: number): number {
+  const { table } = compiled
+  for (const each of table.windings)
+    if (each.element === element) return magnitude(currentAt(compiled, work, element))
+  return branchAmps(table, work, element)
+}
+
 const windingOf = (compiled: CompiledNetwork, element: number): WindingPair | undefined =>
   compiled.table.windings.find(each => each.element === element)
 
@@ -184,23 +194,39 @@ export function powerAt(compiled: CompiledNetwork, work: NodeVoltages, element: 
 const ratioOrZero = (part: number, whole: number): number => (part === 0 ? 0 : part / whole)
 
 function kclResidualOf({ table, nodes }: CompiledNetwork, work: NodeVoltages): number {
-  const sums = nodes.map(() => ZERO)
+  const sums = new Float64Array(2 * nodes.length)
   let largest = 0
   eachCurrent(table, work, (node, re, im) => {
-    const current = { re, im }
-    sums[node] = add(sums[node] ?? ZERO, current)
-    largest = Math.max(largest, magnitude(current))
+    sums[2 * node] = (sums[2 * node] as number) + re
+    sums[2 * node + 1] = (sums[2 * node + 1] as number) + im
+    largest = Math.max(largest, re * re + im * im)
   })
-  return ratioOrZero(Math.max(...sums.map(magnitude)), largest)
+  let worst = 0
+  for (let node = 0; node < nodes.length; node++) {
+    const [re, im] = [sums[2 * node] as number, sums[2 * node + 1] as number]
+    worst = Math.max(worst, re * re + im * im)
+  }
+  return ratioOrZero(Math.sqrt(worst), Math.sqrt(largest))
 }
 
 function powerBalanceOf(compiled: CompiledNetwork, work: NodeVoltages): number {
-  const powers = compiled.network.elements.map((_, element) => powerAt(compiled, work, element))
-  const total = magnitude(powers.reduce(add, ZERO))
-  return ratioOrZero(
-    total,
-    powers.reduce((sum, power) => sum + magnitude(power), 0),
-  )
+  const { table } = compiled
+  let [totalRe, totalIm, sum] = [0, 0, 0]
+  const absorb = (re: number, im: number): void => {
+    totalRe += re
+    totalIm += im
+    sum += Math.sqrt(re * re + im * im)
+  }
+  const visit: BranchVisit = (_element, voltsRe, voltsIm, ampsRe, ampsIm) =>
+    absorb(voltsRe * ampsRe + voltsIm * ampsIm, voltsIm * ampsRe - voltsRe * ampsIm)
+  const isWound = new Set(table.windings.map(each => each.element))
+  for (let element = 0; element < table.contactOf.length; element++)
+    if (!isWound.has(element)) visitBranch(table, work, element, visit)
+  for (const element of isWound) {
+    const { re, im } = powerAt(compiled, work, element)
+    absorb(re, im)
+  }
+  return ratioOrZero(Math.sqrt(totalRe * totalRe + totalIm * totalIm), sum)
 }
 
 const errorBoundOf = (compiled: CompiledNetwork, work: Workspace): number =>

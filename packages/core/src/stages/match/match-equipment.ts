@@ -10,9 +10,15 @@ import type { BoxMatch, MatchSet, OpenQuestion, Requirement, Shortfall } from '.
 import type { Candidate, Demand } from './requirements.ts'
 import { demandsOf, placesFor } from './requirements.ts'
 
-/** The box on each of its feeds, with what it offers there. */
-export const candidatesOf = ({ supply }: Survey, box: ControlBox): readonly Candidate[] =>
-  box.feeds.map(feed => ({ box, feed, offers: offersOf(box, feed, secondLines(supply)) }))
+/** The box on each of its feeds for this system, with what it offers there; else on every feed. */
+export function candidatesOf({ supply }: Survey, box: ControlBox): readonly Candidate[] {
+  const ofSystem = box.feeds.filter(each => each.system === supply.system)
+  return (ofSystem.length > 0 ? ofSystem : box.feeds).map(feed => ({
+    box,
+    feed,
+    offers: offersOf(box, feed, secondLines(supply)),
+  }))
+}
 
 /** Every way in which a candidate falls short. */
 export function shortfallsOf(

@@ -1,7 +1,7 @@
 import { atMost } from '../../base/compare.ts'
 import { boundsOf } from '../../base/known.ts'
 import type { FeedFunction } from '../../domain/board/board.ts'
-import type { Feed, Place } from '../../domain/box/control-box.ts'
+import type { Feed, Place, Profile } from '../../domain/box/control-box.ts'
 import type { End, Job } from '../../domain/job.ts'
 import { BOX } from '../../domain/job.ts'
 import type { Landing } from '../../domain/landing/landing.ts'
@@ -51,6 +51,37 @@ export function strapsFor(
       choices = choices.flatMap(choice => fitting.map(([id]) => ({ ...choice, [load.id]: id })))
   }
   return choices
+}
+
+/** Contacts that a set of commands closes, with those that follow them. */
+function contactsWith({ box }: Job, profile: Profile, command: string): ReadonlySet<string> {
+  const on = new Set([command])
+  for (const leader of on)
+    for (const [follower, its] of Object.entries(profile.follows))
+      if (its === leader) on.add(follower)
+  return new Set(box.commands.filter(each => on.has(each.id)).flatMap(each => each.closes))
+}
+
+/**
+ * Whether heat may come with moving water in this profile: not where no command that lets it heat
+ * closes any contact of a circuit that pushes water through the heater.
+ *
+ * What is left out so would heat dry, or not at all, in every landing of the seating.
+ */
+export function mayHeatWet(job: Job, seating: Seating, profile: Profile): boolean {
+  const movers = [...seating].flatMap(([load, place]) =>
+    'movesWaterThroughHeater' in load && load.movesWaterThroughHeater.length > 0 ? [place] : [],
+  )
+  if (movers.length === 0) return true
+  // A function without a command is always on.
+  if (movers.some(place => Object.keys(place.commands).length === 0)) return true
+  const commands = new Set(movers.flatMap(place => Object.values(place.commands)))
+  const moving = new Set(
+    job.box.commands.filter(each => commands.has(each.id)).flatMap(each => each.closes),
+  )
+  return profile.heatsWith.some(command =>
+    [...contactsWith(job, profile, command)].some(contact => moving.has(contact)),
+  )
 }
 
 /** Loads that need an adapter in their place. */

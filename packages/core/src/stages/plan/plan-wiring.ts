@@ -21,7 +21,14 @@ import type {
   WiringPlan,
 } from './artifact.ts'
 import type { Seating } from './candidates.ts'
-import { adaptersOf, currentLimitFor, endsFor, seatings, strapsFor } from './candidates.ts'
+import {
+  adaptersOf,
+  currentLimitFor,
+  endsFor,
+  mayHeatWet,
+  seatings,
+  strapsFor,
+} from './candidates.ts'
 import { partsOf } from './parts.ts'
 
 /** Where a search stops, whatever it has found. */
@@ -49,9 +56,12 @@ function* candidatesOf(
     .sort((a, b) => a.adapters.length - b.adapters.length)
   for (const { seating, adapters } of seated) {
     const ends = endsFor(job, feed, seating)
+    const wet = job.box.profiles.filter(each => mayHeatWet(job, seating, each))
+    // Where none is left, the judge says of each what it makes of it.
+    const profiles = wet.length > 0 ? wet : job.box.profiles
     for (const offer of offers)
       for (const straps of strapsFor(job, seating, offer))
-        for (const profile of job.box.profiles)
+        for (const profile of profiles)
           yield {
             seating,
             adapters: adapters.length,
@@ -195,7 +205,8 @@ const withoutCandidate = (job: Job): PlanFailure<never> => ({
  *
  * Goes through every seating, jumper, strap and profile, seatings with the fewest adapters first:
  * once one holds without a danger or a warning, seatings that need more adapters are bounded out. Jumper and strap positions
- * that give some load other volts than its plate are left out on the solution of the empty box.
+ * that give some load other volts than its plate are left out on the solution of the empty box, and
+ * profiles that could only heat dry or never.
  * Best is: no danger, no warning, no load left out, none replaced, fewest adapters, heat in most modes, largest smallest margin, legs
  * best balanced, least through the jumpers, fewest positions moved, then the order of the terminals.
  *

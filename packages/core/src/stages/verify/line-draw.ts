@@ -3,7 +3,7 @@ import { LIMITS } from '../../domain/wiring/limits.ts'
 import type { Observation } from '../../domain/wiring/observe.ts'
 import { openIn } from '../../domain/wiring/observe.ts'
 import type { Plant, PlantCircuit } from '../../domain/wiring/plant.ts'
-import { closedIn } from '../../domain/wiring/plant.ts'
+import { contactsIn } from '../../domain/wiring/plant.ts'
 import { boardNode, leadNode } from '../../domain/wiring/wire.ts'
 import type { NodeId } from '../../engines/circuit/network.ts'
 import type { SupplyLine } from './rule.ts'
@@ -53,7 +53,7 @@ export function lineDrawOf(
   const consumers = consumersOf(plant)
   const known = new Map<Observation, readonly number[]>()
   const draw = (at: Observation): readonly number[] => {
-    const groupOf = joinedIn(closedIn(plant, at.state, { open: openIn(plant, at) }))
+    const groupOf = joinedIn(contactsIn(plant, at.state, { open: openIn(plant, at) }))
     const groups = lines.map(line => groupOf(line.node))
     const draws = lines.map(() => 0)
     for (const { a, b, amps } of consumers)

@@ -7,8 +7,8 @@ import type { Job } from '../../domain/job.ts'
 import type { Landing } from '../../domain/landing/landing.ts'
 import { uncertainDraws } from '../../domain/wiring/draw.ts'
 import type { Observation } from '../../domain/wiring/observe.ts'
-import { ratedOf } from '../../domain/wiring/observe.ts'
 import type { PlantPart } from '../../domain/wiring/plant.ts'
+import { ratedOf } from '../../domain/wiring/plant.ts'
 import type { Shares } from '../../domain/wiring/wire.ts'
 import { GREATEST } from '../../domain/wiring/wire.ts'
 import type {
@@ -131,7 +131,7 @@ const marginOf = (evidence: Evidence, each: PlantPart): readonly number[] => {
     part.kind === 'contact'
       ? Math.min(part.rated.resistive.si, part.rated.motor?.si ?? part.rated.resistive.si)
       : part.kind === 'fuse'
-        ? ratedOf(evidence.plant, each)
+        ? ratedOf(evidence.job, each)
         : undefined
   if (rated === undefined) return []
   const [worst] = worstOf(standing(evidence), at => at.solved.amps(element))
@@ -251,13 +251,13 @@ function weigh(
   }
 }
 
-function summarise(
+function complete(
   job: Job,
   landing: Landing,
   variants: readonly Evidence[],
   first: Evidence,
+  weight: PlanWeight,
 ): Verification {
-  const weight = weigh(job, landing, variants, first)
   const { modes } = weight
   return {
     ...weight,
@@ -335,11 +335,21 @@ export function judgeLanding(
  *   verdict is given then
  */
 export const verifyPlan = (job: Job, landing: Landing): Outcome<Verification, VerifyFailure> =>
-  asPlan(job, landing, (variants, first) => summarise(job, landing, variants, first))
+  asPlan(job, landing, (variants, first) =>
+    complete(job, landing, variants, first, weigh(job, landing, variants, first)),
+  )
 
-/** The same judgement for a search among landings, without the proof and the readings. */
-export const weighPlan = (job: Job, landing: Landing): Outcome<PlanWeight, VerifyFailure> =>
-  asPlan(job, landing, (variants, first) => weigh(job, landing, variants, first))
+/** A landing weighed, from which the whole verification can be had without solving anything again. */
+export interface Weighed extends PlanWeight {
+  readonly verification: () => Verification
+}
+
+/** The same judgement for a search among landings, its proof and readings only when they are asked for. */
+export const weighPlan = (job: Job, landing: Landing): Outcome<Weighed, VerifyFailure> =>
+  asPlan(job, landing, (variants, first) => {
+    const weight = weigh(job, landing, variants, first)
+    return { ...weight, verification: () => complete(job, landing, variants, first, weight) }
+  })
 
 /** Judges a landing as a plan: with what a reset leaves of it. */
 function asPlan<Value>(

@@ -1,16 +1,38 @@
 import { atLeast } from '../../../base/compare.ts'
 import { magnitude, subtract, ZERO } from '../../../base/complex.ts'
 import type { Finding } from '../../../base/verdict.ts'
-import { placeOf } from '../../../domain/job.ts'
+import { isEarth } from '../../../domain/board/board.ts'
+import type { Place } from '../../../domain/box/control-box.ts'
+import { findTerminal, placeOf } from '../../../domain/job.ts'
+import type { PoweredLoad } from '../../../domain/load/load.ts'
 import { EMFS, WITHOUT_NEUTRAL } from '../../../domain/wiring/figures.ts'
+import { terminalFor } from '../../../domain/wiring/fits.ts'
 import { LIMITS } from '../../../domain/wiring/limits.ts'
 import type { PlantCircuit } from '../../../domain/wiring/plant.ts'
 import type { Evidence, Rule } from '../rule.ts'
 import { COMMON_PRACTICE, commandsOf, plateShare, standing } from '../rule.ts'
 
+/**
+ * The place that a load is on: by node the one that is for it, since two terminals on one node serve
+ * alike; else the one whose terminals it is on.
+ */
+function servedBy({ job, landing }: Evidence, load: PoweredLoad): Place | undefined {
+  const nodeOf = (id: string | undefined) =>
+    job.box.board.terminals.find(each => each.id === id)?.node
+  const isOn = (place: Place): boolean =>
+    load.leads.every(lead => {
+      if (isEarth(lead.function)) return true
+      const wanted = nodeOf(terminalFor(place, lead))
+      const at = findTerminal(job, landing.ends[`${load.id}.${lead.id}`] ?? '')
+      return wanted !== undefined && at?.node === wanted
+    })
+  const own = job.box.places.find(each => each.takes.includes(load.kind) && isOn(each))
+  return own ?? placeOf(job, landing, load)
+}
+
 /** The command that the circuit's place gives its hot lead; undefined where it is always on. */
-export function commandFor({ job, landing }: Evidence, each: PlantCircuit): string | undefined {
-  const place = placeOf(job, landing, each.load)
+export function commandFor(evidence: Evidence, each: PlantCircuit): string | undefined {
+  const place = servedBy(evidence, each.load)
   if (!place) return undefined
   const hot = each.circuit.across
     .map(id => each.load.leads.find(lead => lead.id === id))
@@ -62,7 +84,7 @@ function judge(evidence: Evidence, circuit: PlantCircuit): readonly Finding[] {
     const weak = finding('load-weak', circuit, { share: best })
     return isMeant(evidence, circuit) ? [reduced(circuit, best)] : [weak]
   }
-  const place = placeOf(evidence.job, evidence.landing, circuit.load)
+  const place = servedBy(evidence, circuit.load)
   if (place && !place.takes.includes(circuit.load.kind))
     return [finding('load-elsewhere', circuit, { place: place.label })]
   const command = commandFor(evidence, circuit)

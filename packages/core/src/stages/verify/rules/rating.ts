@@ -2,9 +2,8 @@ import { atMost } from '../../../base/compare.ts'
 import { conductorAmps } from '../../../domain/codebook/conductor-amps.ts'
 import type { Job } from '../../../domain/job.ts'
 import type { Observation } from '../../../domain/wiring/observe.ts'
-import { ratedOf } from '../../../domain/wiring/observe.ts'
 import type { Plant, PlantPart, PlantTerminal, Solved } from '../../../domain/wiring/plant.ts'
-import { throughAmps } from '../../../domain/wiring/plant.ts'
+import { ratedOf, throughAmps } from '../../../domain/wiring/plant.ts'
 import { elementOfEnd } from '../../../domain/wiring/wire.ts'
 import type { Evidence, Rule } from '../rule.ts'
 import { COMMON_PRACTICE, commandsOf, standing, worst } from '../rule.ts'
@@ -47,7 +46,7 @@ function ratedPart(plant: Plant, each: PlantPart): readonly Rated[] {
       ]
     case 'fuse':
     case 'pole': {
-      const rated = ratedOf(plant, each)
+      const rated = ratedOf(plant.job, each)
       return rated === undefined ? [] : [{ name, label: part.id, kind: part.kind, rated, amps }]
     }
     case 'ground-fault':
