@@ -161,10 +161,15 @@ function addCommands(program: Command, talk: Talk, ending: Ending): void {
   about<SheetOptions>(
     'sheet',
     'the sheet to work from, as one HTML file for screen and print',
-    'sheet everyday-240-circulation --out sheet.html',
+    'sheet everyday-240-circulation --out sheet.html\n  tubwright sheet no-box-120-ozonator-no-neutral --box alder-240 --with-changes',
     async () => (await import('./commands/sheet.ts')).runSheet,
   )
     .option(...BOX)
+    .option(
+      '--landing <file>',
+      'the sheet of a landing as built or made by hand, and what is wrong with it',
+    )
+    .option('--with-changes', 'where a box cannot serve: the sheet of the changed tub')
     .option('--part <part>', `one part alone: ${SHEET_PARTS}`)
     .option('--svg <drawing>', 'one drawing alone, as SVG: board or ladder')
     .option('--out <file>', 'where to write it (default: standard output)')

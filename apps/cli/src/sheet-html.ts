@@ -8,6 +8,8 @@ import {
   SEVERITY_EN,
   SHEET_EN,
   SHEET_PAGE_EN,
+  TO_GET_EN,
+  tellChange,
   tellFinding,
   tellMatch,
 } from '@tubwright/words'
@@ -22,12 +24,18 @@ export const english = (box?: ControlBox): SheetWords => ({
   severities: SEVERITY_EN,
   findingText: finding => tellFinding(finding, id => (box ? commandLabel(box, id) : id)),
   questionText: tellMatch,
+  changeText: change => tellChange(change),
+  toGet: TO_GET_EN,
 })
 
-/** The sheet of one proven plan, before it is printed. */
-export function jobSheet(survey: Survey, job: Job, proven: ProvenPlan): JobSheet {
+/**
+ * The sheet of one judged plan, before it is printed.
+ *
+ * @param isGiven - whether its landing came out of a file
+ */
+export function jobSheet(survey: Survey, job: Job, proven: ProvenPlan, isGiven = false): JobSheet {
   const [verdict] = matchEquipment(survey, [job.box]).boxes
-  return layOutSheet({ survey, job, proven, ...(verdict ? { verdict } : {}) })
+  return layOutSheet({ survey, job, proven, isGiven, ...(verdict ? { verdict } : {}) })
 }
 
 /** The same as one HTML file. */

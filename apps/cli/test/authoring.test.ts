@@ -47,7 +47,7 @@ describe('describe', () => {
     const text = readFileSync(join(out, 'wren-3.yaml'), 'utf8')
     expect(text).toContain('id: pump-b')
     expect(text).toContain('id: one-speed-heats')
-    expect(text).not.toMatch(/circulate|system: split-phase|R-H2/u)
+    expect(text).not.toMatch(/circulate|system: split-phase|RelayHeat2/u)
   })
 
   it('never writes over a description', async () => {

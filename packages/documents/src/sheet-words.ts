@@ -1,4 +1,5 @@
 import type {
+  Change,
   Finding,
   OpenQuestion,
   Severity,
@@ -21,6 +22,9 @@ export interface SheetWords {
   readonly lines: Readonly<Record<WireRole, string>>
   readonly severities: Readonly<Record<Severity, string>>
   readonly findingText: (finding: Finding) => string
+  readonly changeText: (change: Change) => string
+  /** What is to be done about a change, by its kind. */
+  readonly toGet: Readonly<Record<Change['kind'], string>>
   readonly questionText: (question: OpenQuestion) => string
 }
 

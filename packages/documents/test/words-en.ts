@@ -4,6 +4,8 @@ import {
   SEVERITY_EN,
   SHEET_EN,
   SHEET_PAGE_EN,
+  TO_GET_EN,
+  tellChange,
   tellFinding,
   tellMatch,
 } from '@tubwright/words'
@@ -19,4 +21,6 @@ export const WORDS: SheetWords = {
   severities: SEVERITY_EN,
   findingText: finding => tellFinding(finding),
   questionText: tellMatch,
+  changeText: change => tellChange(change),
+  toGet: TO_GET_EN,
 }

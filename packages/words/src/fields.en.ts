@@ -50,7 +50,8 @@ export const FIELD_EN = {
   'control-box.profiles.id': 'its name here',
   'control-box.profiles.label': 'what it means',
   'control-box.profiles.entered': 'how it is entered, as the label says',
-  'control-box.profiles.by': 'small-switches, keypad or jumper',
+  'control-box.profiles.by':
+    'what it is entered with: small-switches (levers too), keypad or jumper',
   'control-box.profiles.commands': 'the commands that exist with it',
   'control-box.profiles.heatsWith':
     'heat is on only while one of these is: the pump that feeds the heater',
@@ -63,7 +64,8 @@ export const FIELD_EN = {
   'control-box.currentLimit.names':
     '"draw": what may be drawn; "breaker": the breaker upstream, of which 80 %',
   'control-box.currentLimit.entered': 'how it is entered, as the label says',
-  'control-box.currentLimit.by': 'small-switches, keypad or jumper',
+  'control-box.currentLimit.by':
+    'what it is entered with: small-switches (levers too), keypad or jumper',
   'control-box.afterReset': 'what a power cut changes, as a sentence',
   'control-box.resetsTo': 'what a power cut puts it back to; leave out what stays',
   'control-box.resetsTo.profile': 'the profile it falls back to',
@@ -165,6 +167,7 @@ export const FIELD_EN = {
   'load.plug.shape': 'in the words of the socket it fits',
   'load.plug.pins': 'the lead on each pin',
   'load.condition': 'what was seen of it: rust, noise, a cut cord',
+  'load.heatMark': 'true where its plug, a lead or a lug shows heat: browned, hard, melted',
   'load.frequency': 'as on its plate',
   'load.volts': 'as on its plate',
   'load.doubleInsulated':
@@ -217,6 +220,7 @@ export const FIELD_EN = {
   'survey.supply.devices.fedBy':
     'on the first device of a second circuit: the line of the source by its node',
   'survey.supply.devices.breaker': 'of that circuit',
+  'survey.supply.devices.heatMark': 'true where it shows heat: browned, hard, melted',
   'survey.supply.cables': 'what runs between them and to the box',
   'survey.supply.cables.id': 'its name here',
   'survey.supply.cables.label': 'from where to where',
@@ -224,6 +228,7 @@ export const FIELD_EN = {
   'survey.supply.cables.to': 'the next device, or box',
   'survey.supply.cables.length': 'one way',
   'survey.supply.cables.moulded': 'true where its end cannot be landed otherwise',
+  'survey.supply.cables.heatMark': 'true where an end of it shows heat: browned, hard, melted',
   'survey.supply.cables.conductors': 'its conductors',
   'survey.supply.cables.conductors.id': 'its name here',
   'survey.supply.cables.conductors.function': 'what it brings: leg1, leg2, leg3, neutral, earth',

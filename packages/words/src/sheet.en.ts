@@ -20,6 +20,13 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'head.margin-greatest':
     'With each draw that is not exactly known at its greatest: tightest contact or fuse keeps {margin:percent} in hand. Most from one leg: {amps:A}.',
   'head.not-proven': 'This plan is NOT shown to hold. Do not build it.',
+  'head.circuits':
+    '{system}, {frequency}. TWO circuits reach this tub. A name without a circuit is of Circuit 1.',
+  'head.circuit':
+    '{circuit}: breaker {breaker}. From one leg at most {limit}; the plan takes {amps:A}. Brings {wires}.',
+  'head.circuit-idle': '{circuit}: breaker {breaker}. It NO LONGER SERVES this tub. See below.',
+  'head.given': 'Of a landing from a file, as built or made by hand: not planned here.',
+  'head.changed': 'The plan is of the tub AFTER the changes below, not as it was found.',
   'system.split-phase': '120/240 V, two legs',
   'system.single-leg': '120 V, one leg',
   'system.two-legs-of-wye': '120/208 V, two legs of a wye',
@@ -31,6 +38,20 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'breaker.range': '{from:A} to {to:A}',
   'breaker.unknown': 'not known',
 
+  'circuit.first': 'Circuit 1 ({device})',
+  'circuit.second': 'Circuit 2 ({device})',
+  'device.of-box': 'the ground-fault device in {box}',
+  'cut.heat-load':
+    '{thing} shows heat: off with what got hot, back to bright copper, new ends. Tighten no heated screw.',
+  'cut.heat-device':
+    '{thing} shows heat: locked off upstream of it, put a new one in its place; its conductors back to bright copper. Tighten no heated screw.',
+  'cut.heat-cable':
+    '{thing} shows heat: both ends back to bright copper, or a new cable. Tighten no heated screw.',
+  'live.turnable':
+    'The plug goes in both ways round: take either lead of every load for live until the plug is OUT.',
+  'mend.points': 'Put right: {points} of the first page.',
+  'mend.file': 'Write down what was changed, in the file of the landing.',
+  'mend.judge': 'Have it judged again, and print its sheet again. This one goes in the bin.',
   'stop.kill':
     'Mains and water kill. Switch off, lock, and prove every pair dead before a hand goes in.',
   'stop.signs':
@@ -38,6 +59,7 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'stop.bypass':
     'Never bridge a limit, a flow proof, a thermostat or a ground-fault device. Not for a test either.',
   'stop.maker': 'The maker’s instructions and the local code win over this sheet.',
+  'stop.not-shown': 'This landing is NOT shown to hold. No power. Do not build it.',
   'licence.US':
     'Supply wiring is usually work for a licensed electrician here, with permit and inspection. Some states license work inside the tub too.',
   'licence.CA':
@@ -70,14 +92,26 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'open.condition': '{load} as found: {condition}',
   'open.tub-note': 'Tub: {note}',
   'open.box-note': 'Box: {note}',
+  'open.circuit-idle':
+    '{circuit}, breaker {breaker}, no longer serves: the box takes nothing from it. A licensed person takes it away at the panel, or it stays off, locked and labelled there. Meanwhile its wires {wires} are capped at the tub. Until then somebody can make them live.',
+  'open.circuit-alone':
+    '{circuit} alone feeds the box now, behind {breaker}: it may draw {share:A} at most (80 %). The limit is set to {setting}; never set it for the two breakers together, nor for the larger one.',
+  'open.turnable':
+    'The plug goes in both ways round. The plan was judged both ways. Line and neutral may have changed places: either lead of a load may be live when it is off. It is dead only with the plug OUT, and tested so.',
+  'open.heat-load':
+    '{thing} shows heat. Replace every plug, lug, tab and lead of it that got hot, and cut each conductor back to bright copper. A heated screw or lug is never tightened again. Find out why it got hot before it gets power.',
+  'open.heat-device':
+    '{thing} shows heat. Replace it, and cut each conductor on it back to bright copper. A heated screw or lug is never tightened again. Find out why it got hot before it gets power.',
+  'open.heat-cable':
+    '{thing} shows heat. Cut each conductor back to bright copper; where it is too short then, replace the cable. A heated screw or lug is never tightened again. Find out why it got hot before it gets power.',
 
   'function.leg1': 'leg 1',
   'function.leg2': 'leg 2',
   'function.leg3': 'leg 3',
-  'function.second-leg1': 'leg 1 of the second circuit',
-  'function.second-leg2': 'leg 2 of the second circuit',
-  'function.second-neutral': 'neutral of the second circuit',
-  'function.second-earth': 'earth of the second circuit',
+  'function.second-leg1': 'leg 1 of circuit 2',
+  'function.second-leg2': 'leg 2 of circuit 2',
+  'function.second-neutral': 'neutral of circuit 2',
+  'function.second-earth': 'earth of circuit 2',
   'function.neutral': 'neutral',
   'function.line': 'line',
   'function.earth': 'earth',
@@ -143,6 +177,11 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'part.gaskets': 'Heater gaskets and union rings.',
   'part.bond': 'Bond wire and lugs, where the old ones are short, thin or green: {size}.',
   'part.relief': 'Strain reliefs and seals for every entry.',
+  'part.heat-load':
+    'For {thing}, which shows heat: new plug, lugs and tabs, and lead to replace what is burnt.',
+  'part.heat-device': 'New, of the same kind and rating: {thing}, which shows heat.',
+  'part.heat-cable':
+    'For {thing}, which shows heat: new lugs, and cable to replace it where it gets too short.',
 
   'step.lock': 'Lock off and prove dead',
   'step.photo': 'Photograph and label',
@@ -161,6 +200,7 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'step.keypad': 'Keypad and light',
   'step.protect': 'Prove the protections',
   'step.close': 'Close up',
+  'step.mend': 'Stop: put it right first',
 
   'caution.lock': 'The line side of {device} stays live. It kills.',
   'caution.lock-cord': '{device}: plugged in again by somebody else, it kills.',
@@ -187,6 +227,9 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'caution.keypad': 'A keypad of another make does not fit. Force no plug.',
   'caution.protect': 'If one fails to act, the tub stays off and locked. Never bridge it.',
   'caution.close': 'A broken suction cover holds a bather under water.',
+  'caution.mend': 'Power on a landing that is not shown to hold can kill. It stays off and locked.',
+  'caution.lock-circuits':
+    'TWO circuits reach this tub: one off is NOT off. The line sides stay live, at: {circuits}. They kill.',
 
   'lock.off': 'Switch off at {device}. Lock it. Hang your tag.',
   'lock.cord': 'Pull it out of its outlet: {device}. Keep it in sight. Tag it.',
@@ -198,6 +241,11 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'lock.meter-again': 'Prove the meter on the live source again.',
   'lock.capacitors':
     'Wait five minutes for motor capacitors. Prove each one empty before you touch it.',
+  'lock.circuits-mean':
+    'From here on “off”, “lock” and “prove dead” mean BOTH circuits, each with a lock of its own.',
+  'lock.idle': '{circuit} no longer serves. Its lock and tag STAY when the tub comes on again.',
+  'lock.turnable':
+    'The plug turns: no switch and no tripped device makes this cord dead for sure. Test with the plug OUT only.',
   'photo.open': 'Photograph the open box, straight on, before you touch a plug.',
   'photo.label': 'Label each wire at both ends with its number from this sheet.',
   'photo.function': 'Trust function, not colour: follow each lead to its motor or part.',
@@ -207,6 +255,8 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'remove.probes': 'Take the old probes out. Use none again.',
   'remove.box': 'Take box and heater out. Dry the bay.',
   'remove.box-alone': 'Take the box out. The heater stays. Dry the bay.',
+  'remove.changes': 'Changes at the tub come first: {points} of the first page.',
+  'remove.left-out': '{load} is left out: cap each of its leads by itself, for good. Label it.',
   'mount.box': 'Mount {box} as its maker shows: upright, dry, clear of hot pipe.',
   'mount.heater': 'Fit {heater}. New gaskets. Unions by hand.',
   'mount.heater-kept': 'Keep {heater}. New gaskets. Unions by hand.',
@@ -234,11 +284,18 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'supply.between': 'Look at the wires between the supply enclosures: {wires}. Each at both ends.',
   'supply.shut': 'Close every upstream enclosure before power.',
   'supply.low-volts': 'Still off: plug in probes, keypad and low-voltage leads now, wires {wires}.',
+  'supply.upstream-circuits':
+    'Before you open any enclosure upstream: off at BOTH breakers that feed it, lock each, prove every pair of both dead there too.',
+  'supply.circuits-apart':
+    'Keep the circuits apart: no neutral and no line of one on a terminal of the other. See the wire table twice.',
+  'supply.circuit-idle':
+    '{circuit}, breaker {breaker}, no longer serves. Cap its wires {wires} at the tub, each by itself; label them. At the panel: taken away by a licensed person, or off, locked, labelled.',
   'land.no-neutral': 'This supply has no neutral. Land none, and take none from earth.',
   'land.tail':
     'See that the white tail (wire {wire}) of {device} sits on: {terminal}. Off it, the device is blind.',
   'land.move': 'MOVE wire {wire} at its supply end: from {from} to {to}.',
   'land.workmanship': 'One wire a terminal. Copper only. No strand outside. Pull each one.',
+  'land.shared': 'Only here wires share a terminal, as its maker allows: {terminals}.',
   'land.torque': 'Turn each screw and nut to its torque (wire table). Paint a line across it.',
   'land.re-identify': 'Mark again at both ends: wire no. {wires}.',
   'land.low-volts':
@@ -273,6 +330,10 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'power.on-cord': 'Hands out of the box. Plug in.',
   'power.button': 'Press the test button of {device}: it must trip. Reset.',
   'power.read': 'Read every pair below.',
+  'power.on-circuit': 'On: {circuit}. Your own locks and tags off, upstream first.',
+  'power.idle-stays': 'STAYS OFF, locked and tagged: {circuit}.',
+  'power.button-box':
+    'Press the test button of {device}, and touch nothing else: it must trip. {terminals} stay LIVE. Reset.',
   'set.dead':
     'A switch, dial, lever or cap inside the box: off, lock, prove dead, set it, hands out, on.',
   'set.enter': '{setting}: {value}. Enter it so: {entered}.',
@@ -282,8 +343,12 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'set.again': 'Power was off: before anything runs, enter again and read back: {settings}.',
   'set.value': '{setting}: {value}',
   'set.point': 'Set point 40 °C (104 °F) at most.',
+  'set.circuit-alone':
+    '{circuit} alone feeds the box, behind {breaker}: never a limit that lets it draw more than {share:A}. Planned: {setting}.',
   'outputs.call': 'Call one output at a time. Read its terminals.',
   'outputs.off': 'Off. Lock. Prove dead.',
+  'loads.land':
+    '{load}: off, prove dead, land at {place} (wires {wires}), torque. {amps} On. Run it.',
   'loads.plug': '{load}: off, prove dead, plug in at {place} (wires {wires}). {amps} On. Run it.',
   'loads.heater':
     '{load}, last: off, prove dead, land at {place} (wires {wires}), torque. {amps} On. Water must move first. Then heat.',
@@ -297,6 +362,8 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'loads.heat-waits': 'Start any of these and see that heat stops: {commands}.',
   'loads.bound':
     'Measure {load} running: {bound}. Any other reading: stop, off, lock. The plan is not proven; plan again with what you read.',
+  'loads.worst-circuit':
+    'Run the worst together on {circuit}: {commands}. Read amps in each leg of it.',
   'keypad.fit': 'Seat keypad and seal. Cable clear of pipe.',
   'keypad.keys': 'Press every key. Each does what its label says.',
   'keypad.light': '{load}: on, off.',
@@ -323,6 +390,10 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'protect.flow-back': 'Open the valve fully. Clear the alarm as the maker says. Heat comes back.',
   'protect.limit': 'Over-temperature: test only as the maker of the box says.',
   'protect.heat-stops': 'Set below water temperature: heat must stop. Set back.',
+  'protect.button-circuit':
+    'Test button of {device}: its own circuit goes dead, the OTHER stays live. Reset.',
+  'protect.button-box':
+    'Test button of {device}: everything behind it goes dead; {terminals} of the box stay LIVE. Reset.',
   'close.off': 'Off, lock, prove dead. Once more round every screw and plug.',
   'close.suction':
     'Suction covers whole, fixed, and rated for the pump behind them. If not, the tub stays shut.',
@@ -334,6 +405,12 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'close.falls':
     'And on it: “A power cut changes {setting} to: {fallsTo}. It must be: {value}. Until then the tub stays off.”',
   'close.owner': 'Show the owner: off switch, monthly test button, when heat waits.',
+  'close.panels-circuits':
+    'Cables clear of hot pipe. Panels on. BOTH breakers labelled: “Hot tub, one of two. Switch off both.”',
+  'close.idle':
+    'At the panel {circuit} is labelled: “Served the hot tub. Capped there. Do not switch on.” Its lock stays until it is taken away.',
+  'close.owner-circuits':
+    'Show the owner: BOTH off switches, of {circuits}, for one alone leaves part of the tub live; the monthly test button of each; when heat waits.',
 
   'named.element': '{of}',
   'named.winding': 'winding “{name}” of {of}',
@@ -399,6 +476,8 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'read.time': 'Date and time',
   'read.name': 'Done by',
   'read.call': 'Who to call: name and number',
+  'read.worst-circuit': 'Worst together on {circuit}, highest leg',
+  'read.volts-circuit': 'Volts of {circuit} at the box, worst together',
   'expect.dead': '0 V',
   'expect.volts': '{volts:V} ({low:V} to {high:V})',
   'expect.low-volts': 'below {limit:V}',
@@ -422,6 +501,9 @@ export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
   'expect.value': '{value}',
   'expect.yes': 'yes',
   'expect.agree': 'within 1 °C (2 °F)',
+  'expect.breaker-first': '80 % of its breaker: find out which it is, else stop',
+  'expect.turned':
+    '{volts} or below {limit:V}: one of the two conductors is the line, the other is not',
 }
 
 /** Headings, column heads and small words of the page itself. */
@@ -525,6 +607,9 @@ export const SHEET_PAGE_EN = {
   no: 'no',
   off: 'stays off',
   notLanded: 'capped',
+  notShown: 'NOT shown to hold',
+  changeFirst: 'Before this plan holds, change: {change}',
+  changesFirst: 'Changes at the tub',
   partOnly: 'One part of the work sheet. The whole sheet wins over it.',
 } as const satisfies Readonly<Record<string, string>>
 

@@ -52,3 +52,16 @@ test('a motor outside its band is stopped before its cause is looked for', () =>
   for (const each of ['outside.motor-high', 'outside.motor-low'] as const)
     expect(SHEET_EN[each]).toMatch(/off, lock, do not go on\. Likely: /u)
 })
+
+test('what got hot is cut out, never tightened again', () => {
+  for (const of of ['load', 'device', 'cable'] as const) {
+    expect(SHEET_EN[`open.heat-${of}`]).toMatch(/bright copper.*never tightened again/u)
+    expect(SHEET_EN[`cut.heat-${of}`]).toMatch(/bright copper.*Tighten no heated screw/u)
+  }
+})
+
+test('of two circuits both are off before anything is dead', () => {
+  expect(SHEET_EN['caution.lock-circuits']).toMatch(/one off is NOT off/u)
+  expect(SHEET_EN['lock.circuits-mean']).toMatch(/“dead” mean BOTH|“prove dead” mean BOTH/u)
+  expect(SHEET_EN['close.owner-circuits']).toMatch(/BOTH off switches/u)
+})

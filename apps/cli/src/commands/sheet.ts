@@ -1,19 +1,23 @@
-import type { JobSheet } from '@tubwright/core'
+import type { Job, JobSheet, ProvenPlan, Survey } from '@tubwright/core'
+import { changesLoads, feedOf, planAsLanded, withChanges } from '@tubwright/core'
 import type { SheetPart, SheetWords } from '@tubwright/documents'
 import { drawBoard, drawLadder, printSheet, SHEET_PARTS } from '@tubwright/documents'
 import type { Shelf } from '../catalogue.ts'
 import { findBox, findSurvey, jobFor, writeOutput } from '../catalogue.ts'
-import { BadInput } from '../exits.ts'
+import { BadInput, EXIT } from '../exits.ts'
 import { english, jobSheet } from '../sheet-html.ts'
 import type { Talk } from '../talk.ts'
 import { exitFor } from './findings.ts'
 import { bestPlan, whyNone } from './plan.ts'
+import { jobAndLanding, refuseUnsolved } from './verify.ts'
 
 export interface SheetOptions {
   readonly box?: string
   readonly out?: string
   readonly part?: string
   readonly svg?: string
+  readonly landing?: string
+  readonly withChanges?: boolean
 }
 
 const DRAWINGS: Readonly<Record<string, (sheet: JobSheet, words: SheetWords) => string>> = {
@@ -41,20 +45,51 @@ function printerFor({ part, svg }: SheetOptions): (sheet: JobSheet, words: Sheet
   return (sheet, words) => printSheet(sheet, words, part)
 }
 
-/** The sheet of the best plan, or one part or drawing of it. */
+interface Subject {
+  readonly survey: Survey
+  readonly job: Job
+  readonly proven: ProvenPlan
+}
+
+/** The best plan; of the changed tub where that was asked for. */
+function planned(shelf: Shelf, found: Survey, options: SheetOptions): Subject {
+  const refit = bestPlan(shelf, found, options.box, undefined, options.withChanges)
+  const [best] = refit.plans
+  if (!best)
+    throw new BadInput(`${found.id}: there is no plan, so there is no sheet. ${whyNone(refit)}`)
+  const survey = withChanges(found, best.plan.changes)
+  const job = jobFor(shelf, survey, findBox(shelf, options.box ?? best.plan.box))
+  return { survey, job, proven: best }
+}
+
+/** A landing from a file, whatever the verifier says of it. */
+function given(shelf: Shelf, survey: Survey, options: SheetOptions, talk: Talk): Subject {
+  const { job, landing } = jobAndLanding(shelf, survey, options, 'laying out', talk)
+  if (!feedOf(job))
+    throw new BadInput(
+      `${survey.id}: ${job.box.label} takes no ${survey.supply.system} supply, so there is no sheet.`,
+    )
+  const proven = planAsLanded(job, landing)
+  return proven.ok ? { survey, job, proven: proven.value } : refuseUnsolved(proven.failure)
+}
+
+/** The sheet of the best plan or of a landing from a file, or one part or drawing of it. */
 export function runSheet(shelf: Shelf, name: string, options: SheetOptions, talk: Talk): number {
   const print = printerFor(options)
-  const survey = findSurvey(shelf, name)
-  const planned = bestPlan(shelf, survey, options.box)
-  const [best] = planned.plans
-  if (!best)
-    throw new BadInput(`${survey.id}: there is no plan, so there is no sheet. ${whyNone(planned)}`)
-  const job = jobFor(shelf, survey, findBox(shelf, options.box ?? best.plan.box))
-  const printed = print(jobSheet(survey, job, best), english(job.box))
+  const isGiven = options.landing !== undefined
+  if (isGiven && options.withChanges)
+    throw new BadInput(
+      '--landing gives one landing, --with-changes looks for another: name one of them.',
+    )
+  const found = findSurvey(shelf, name)
+  const subject = isGiven ? given(shelf, found, options, talk) : planned(shelf, found, options)
+  const { survey, job, proven } = subject
+  const printed = print(jobSheet(survey, job, proven, isGiven), english(job.box))
   if (options.out === undefined) talk.data(printed)
   else {
-    writeOutput(shelf, options.out, printed, [name, options.box])
+    writeOutput(shelf, options.out, printed, [name, options.box, options.landing])
     talk.note(`sheet written to ${options.out}`)
   }
-  return exitFor(best.verification)
+  // A change at the tub is something to heed, however well the plan then holds.
+  return proven.plan.changes.some(changesLoads) ? EXIT.found : exitFor(proven.verification)
 }

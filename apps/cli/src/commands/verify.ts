@@ -1,4 +1,4 @@
-import type { Job, Landing, Survey, Verification } from '@tubwright/core'
+import type { Job, Landing, Survey, Verification, VerifyFailure } from '@tubwright/core'
 import { verifyPlan, withBounds } from '@tubwright/core'
 import { wireVerification } from '@tubwright/formats'
 import { tellDiagnostic } from '@tubwright/words'
@@ -52,24 +52,26 @@ function verdictOf({ holds, findings }: Verification, talk: Talk): string {
     : talk.green('It holds.')
 }
 
+/** Refuses a landing of which no verdict can be given. */
+export function refuseUnsolved(failure: VerifyFailure): never {
+  throw new BadInput(
+    failure.reason === 'limit-reached'
+      ? `More than ${failure.limit} commands: its states cannot all be solved, so nothing is shown.`
+      : tellDiagnostic({
+          code: 'contradiction',
+          path: ['landing'],
+          is: failure.details.join(', '),
+          may: 'a network that can be solved',
+        }),
+  )
+}
+
 /** Judges a landing: the one in a file, or the plan again. */
 export function runVerify(shelf: Shelf, name: string, options: VerifyOptions, talk: Talk): number {
   const survey = findSurvey(shelf, name)
   const { job, landing } = jobAndLanding(shelf, survey, options, 'judging', talk)
   const verification = verifyPlan(job, landing)
-  if (!verification.ok) {
-    const { failure } = verification
-    throw new BadInput(
-      failure.reason === 'limit-reached'
-        ? `More than ${failure.limit} commands: its states cannot all be solved, so nothing is shown.`
-        : tellDiagnostic({
-            code: 'contradiction',
-            path: ['landing'],
-            is: failure.details.join(', '),
-            may: 'a network that can be solved',
-          }),
-    )
-  }
+  if (!verification.ok) refuseUnsolved(verification.failure)
   const told = withBounds(job, landing, verification.value)
   if (options.json) showWire(wireVerification(told), shelf, talk)
   else {

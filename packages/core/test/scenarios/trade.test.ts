@@ -174,6 +174,17 @@ describe('C32 a lug that got hot', () => {
   test('the condition that was found is printed on the sheet', () => {
     expect(sheet()).toContain('its tab is browned by heat')
   })
+
+  test('it is a warning: cut back to bright copper, and what to replace is to be bought', () => {
+    const { open, parts, steps } = sheetOf('split-240', 'whimbrel-4')
+    const marked = open.find(
+      ({ says }) => says.kind === 'text' && says.text.message === 'open.heat-load',
+    )
+    expect(marked).toMatchObject({ severity: 'warning', subjects: ['pump'] })
+    expect(parts.map(each => each.message)).toContain('part.heat-load')
+    const remove = steps.find(each => each.name === 'remove')
+    expect(remove?.actions.map(each => each.message)).toContain('cut.heat-load')
+  })
 })
 
 describe('C51 probes of the other curve', () => {

@@ -1,4 +1,5 @@
 import type { JobSheet, OpenPoint, SheetText } from '@tubwright/core'
+import { say } from '@tubwright/words'
 import type { SheetWords } from '../sheet-words.ts'
 import { capital, textOf } from '../sheet-words.ts'
 import type { Html } from './markup.ts'
@@ -13,6 +14,8 @@ function saysOf({ says }: OpenPoint, words: SheetWords): string {
       return words.findingText(says.finding)
     case 'question':
       return words.questionText(says.question)
+    case 'change':
+      return say(words.page.changeFirst, { change: words.changeText(says.change) })
     case 'text':
       return textOf(says.text, words)
   }

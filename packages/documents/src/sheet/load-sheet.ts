@@ -64,5 +64,9 @@ export function loadSheet(sheet: JobSheet, words: SheetWords): Html {
     page.liveOff,
   ]
   const rows = sheet.loadSheet.map(each => loadRow(each, words))
-  return html`<section class="page whole"><h2>${page.loadSheet}: ${sheet.head.tub} → ${sheet.head.box}</h2>${table('loads', heads, [html`<tbody>${rows}</tbody>`])}</section>`
+  const note = sheet.lidNote
+    ? html`<p><strong>${textOf(sheet.lidNote, words)}</strong></p>`
+    : undefined
+  const not = sheet.head.holds ? undefined : html`<p><strong>${page.notShown}</strong></p>`
+  return html`<section class="page whole"><h2>${page.loadSheet}: ${sheet.head.tub} → ${sheet.head.box}</h2>${not}${table('loads', heads, [html`<tbody>${rows}</tbody>`])}${note}</section>`
 }

@@ -35,8 +35,12 @@ const PARTS: Readonly<Record<SheetPart, (sheet: JobSheet, words: SheetWords) => 
 }
 
 /** What a part alone is headed with: it must not pass for the whole. */
-const partHead = (sheet: JobSheet, { page }: SheetWords): Html =>
-  html`<header><div class="head"><h1>${page.title}</h1><span class="job">${page.job} ${sheet.id}</span></div><p class="quiet">${page.partOnly}</p></header>`
+function partHead(sheet: JobSheet, { page, messages }: SheetWords): Html {
+  const not = sheet.head.holds
+    ? undefined
+    : html`<p><strong>${messages['head.not-proven']}</strong></p>`
+  return html`<header><div class="head"><h1>${page.title}</h1><span class="job">${page.job} ${sheet.id}</span></div><p class="quiet">${page.partOnly}</p>${not}</header>`
+}
 
 /**
  * Prints the work sheet as one HTML file: no script, nothing fetched, A4 and Letter alike.
@@ -47,7 +51,8 @@ const partHead = (sheet: JobSheet, { page }: SheetWords): Html =>
  */
 export function printSheet(sheet: JobSheet, words: SheetWords, only?: SheetPart): string {
   const title = `${words.page.title}: ${sheet.head.tub} → ${sheet.head.box}`
-  const style = sheetStyle(`${words.page.title} · ${words.page.job} ${sheet.id}`)
+  const warning = sheet.head.holds ? '' : ` · ${words.page.notShown}`
+  const style = sheetStyle(`${words.page.title} · ${words.page.job} ${sheet.id}${warning}`)
   const parts = only === undefined ? SHEET_PARTS : [only]
   const head = only === undefined || only === 'front' ? undefined : partHead(sheet, words)
   return `<!doctype html>\n${

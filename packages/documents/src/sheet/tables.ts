@@ -163,13 +163,12 @@ function togetherTable(sheet: JobSheet, words: SheetWords): Html {
   return html`<section class="whole"><h2>${page.together}</h2>${table('together', heads, [html`<tbody>${rows}</tbody>`])}${sheet.heat.map(each => html`<p>${textOf(each, words)}</p>`)}</section>`
 }
 
-function lid({ liveWhenOff }: JobSheet, words: SheetWords): Html {
+function lid({ liveWhenOff, lidNote }: JobSheet, words: SheetWords): Html {
   const { page } = words
-  return html`<section class="whole"><h2>${page.lid}</h2>${
-    liveWhenOff.length > 0
-      ? html`<p><strong>${liveWhenOff.join(' · ')}</strong></p>`
-      : html`<p>${page.lidNone}</p>`
-  }</section>`
+  const none = lidNote ? undefined : html`<p>${page.lidNone}</p>`
+  const list = html`<p><strong>${liveWhenOff.join(' · ')}</strong></p>`
+  const note = lidNote ? html`<p><strong>${textOf(lidNote, words)}</strong></p>` : undefined
+  return html`<section class="whole"><h2>${page.lid}</h2>${liveWhenOff.length > 0 ? list : none}${note}</section>`
 }
 
 /** Jumpers, straps, settings, readings, what may run together, and what stays live. */
@@ -177,9 +176,13 @@ export const tables = (sheet: JobSheet, words: SheetWords): Html =>
   html`${jumperTable(sheet, words)}${strapTable(sheet, words)}${settingTable(sheet, words)}${meterTable(sheet, words)}${togetherTable(sheet, words)}${lid(sheet, words)}`
 
 /** What to bring, and what to make or buy before the visit. */
-export function bring({ tools, parts }: JobSheet, words: SheetWords): Html {
+export function bring({ tools, parts, changes }: JobSheet, words: SheetWords): Html {
   const { page } = words
   const ticked = (all: readonly SheetText[]) =>
     html`<ul class="ticks">${all.map(each => html`<li>${tick}${textOf(each, words)}</li>`)}</ul>`
-  return html`<div class="cols"><section><h2>${page.tools}</h2>${ticked(tools)}</section><section><h2>${page.parts}</h2>${ticked(parts)}</section></div>`
+  const changeList =
+    changes.length > 0
+      ? html`<p><strong>${page.changesFirst}</strong></p><ul class="ticks">${changes.map(each => html`<li>${tick}<strong>${words.toGet[each.kind]}</strong> ${words.changeText(each)}</li>`)}</ul>`
+      : undefined
+  return html`<div class="cols"><section><h2>${page.tools}</h2>${ticked(tools)}</section><section><h2>${page.parts}</h2>${changeList}${ticked(parts)}</section></div>`
 }

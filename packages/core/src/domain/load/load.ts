@@ -55,6 +55,8 @@ const common = {
   leads: z.array(lead).min(2),
   plug: plug.optional(),
   condition: label.optional(),
+  /** Marks of heat were found on its plug, leads or lugs. */
+  heatMark: z.boolean().optional(),
   /** Plate frequency, where it is printed. */
   frequency: quantity('Hz').optional(),
 }

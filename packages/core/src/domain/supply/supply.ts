@@ -40,6 +40,8 @@ export const cable = z.strictObject({
   length: quantity('m'),
   /** A moulded end cannot be re-landed. */
   moulded: z.boolean().default(false),
+  /** Marks of heat were found on it: insulation hard or brown, copper dull. */
+  heatMark: z.boolean().optional(),
   conductors: z.array(cableConductor).min(1),
 })
 export type Cable = z.output<typeof cable>
@@ -65,6 +67,8 @@ export const supply = z.strictObject({
         fedBy: z.partialRecord(z.enum(LINES), z.enum(LINES)).optional(),
         /** Of that circuit. */
         breaker: known('A').optional(),
+        /** Marks of heat were found on it. */
+        heatMark: z.boolean().optional(),
       }),
     )
     .min(1),

@@ -2,7 +2,7 @@ import type { Finding, Severity } from '../../base/verdict.ts'
 import type { FeedFunction, LeadFunction, Terminal } from '../../domain/board/board.ts'
 import type { Colour, Region } from '../../domain/described.ts'
 import type { LoadKind } from '../../domain/load/load.ts'
-import type { OpenQuestion } from '../match/artifact.ts'
+import type { Change, OpenQuestion } from '../match/artifact.ts'
 import type { Ladder, LoadSheetRow } from './ladder/artifact.ts'
 import type { SheetText } from './messages.ts'
 
@@ -117,6 +117,7 @@ export interface OpenPoint {
   readonly says:
     | { readonly kind: 'finding'; readonly finding: Finding }
     | { readonly kind: 'question'; readonly question: OpenQuestion }
+    | { readonly kind: 'change'; readonly change: Change }
     | { readonly kind: 'text'; readonly text: SheetText }
   readonly subjects: readonly string[]
 }
@@ -202,6 +203,7 @@ export type StepName =
   | 'keypad'
   | 'protect'
   | 'close'
+  | 'mend'
 
 export interface SheetStep {
   readonly name: StepName
@@ -247,7 +249,11 @@ export interface JobSheet {
   readonly together: readonly TogetherRow[]
   readonly heat: readonly SheetText[]
   readonly liveWhenOff: readonly string[]
+  /** What stands in the lid besides; absent where the list says all. */
+  readonly lidNote: SheetText | undefined
   readonly tools: readonly SheetText[]
   readonly parts: readonly SheetText[]
+  /** What changes at the tub before the plan holds: to buy, to take out of the carton, to leave out. */
+  readonly changes: readonly Change[]
   readonly steps: readonly SheetStep[]
 }

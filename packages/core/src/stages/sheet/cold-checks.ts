@@ -17,6 +17,8 @@ import { boardNode } from '../../domain/wiring/wire.ts'
 import type { WiringPlan } from '../plan/artifact.ts'
 import type { Reading } from './artifact.ts'
 import { bondReadings } from './bonding.ts'
+import type { SiteCircuit } from './circuits.ts'
+import { idleCircuits } from './circuits.ts'
 import { coldText, earthText, partText } from './cold-texts.ts'
 import type { SheetText } from './messages.ts'
 import { text } from './messages.ts'
@@ -141,13 +143,25 @@ export function caseReading(job: Job, landing: Landing, feed: Feed, load: Load):
   }
 }
 
+/** The terminal that the earth of a device's own circuit lands on. */
+const earthOf = (feed: Feed, circuits: readonly SiteCircuit[], device: string): string => {
+  const second = circuits[1]?.devices.includes(device) ? feed.lands['second-earth'] : undefined
+  return second ?? feed.lands.earth ?? ''
+}
+
 /** Earth end to end, once the supply is landed and while everything is off. */
-export function runReadings(job: Job, landing: Landing, feed: Feed): readonly Reading[] {
+export function runReadings(
+  job: Job,
+  landing: Landing,
+  feed: Feed,
+  circuits: readonly SiteCircuit[],
+): readonly Reading[] {
   const cold = coldOf(job, landing, { plugged: new Set(), supply: 'open' })
   return earthPaths(cold, feed)
     .filter(each => each.kind === 'run')
+    .filter(each => !idleCircuits(circuits).some(idle => idle.devices.includes(each.subject)))
     .map(each => ({
-      what: text('read.run', { a: each.label, b: feed.lands.earth ?? '' }),
+      what: text('read.run', { a: each.label, b: earthOf(feed, circuits, each.subject) }),
       expected: earthText([each]),
       unit: 'Ω',
     }))

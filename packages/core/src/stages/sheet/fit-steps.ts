@@ -5,35 +5,57 @@ import { arriving } from '../../domain/wiring/states.ts'
 import type { WiringPlan } from '../plan/artifact.ts'
 import type { SheetStep, SheetWire } from './artifact.ts'
 import { bondTexts } from './bonding.ts'
+import type { SiteCircuit } from './circuits.ts'
+import { idleCircuits, isSplit } from './circuits.ts'
 import { coldReadings, insulationTexts, runReadings } from './cold-checks.ts'
+import type { HeatMark } from './heat-marks.ts'
+import { heatMarks } from './heat-marks.ts'
 import { deadReadings } from './live-checks.ts'
 import type { SheetText } from './messages.ts'
 import { text } from './messages.ts'
 import { keepsNeutral } from './neutral.ts'
 import type { Site } from './site.ts'
 import { isLanded, numbersOf } from './site.ts'
+import { idleText } from './tub-points.ts'
 import { panelLabel } from './wires.ts'
 
-export function lockStep({ job }: Site): SheetStep {
-  const { devices } = job.tub.supply
-  const off = isCord(job) ? devices[0] : devices.at(-1)
-  const device = panelLabel(job, off?.id ?? '')
-  const staysNeutral = !isCord(job) && keepsNeutral(job, off?.id ?? '')
+function lockCaution(job: Job, circuits: readonly SiteCircuit[]): SheetText {
+  if (circuits.length > 1)
+    return text('caution.lock-circuits', { circuits: circuits.map(each => each.name) })
+  const device = circuits[0]?.offLabel ?? ''
+  return text(isCord(job) ? 'caution.lock-cord' : 'caution.lock', { device })
+}
+
+/** Every circuit off: those that no longer serve as well, for their conductors end at the tub too. */
+function offTexts(job: Job, circuits: readonly SiteCircuit[]): readonly SheetText[] {
+  const offs = circuits.map(({ offLabel: device }) =>
+    text(isCord(job) ? 'lock.cord' : 'lock.off', { device }),
+  )
+  return [
+    ...offs,
+    ...(isCord(job) ? [text('lock.cord-means')] : []),
+    ...(circuits.length > 1 ? [text('lock.circuits-mean')] : []),
+  ]
+}
+
+export function lockStep({ job, circuits }: Site): SheetStep {
+  const neutrals = isCord(job) ? [] : circuits.filter(({ off }) => keepsNeutral(job, off))
+  const idle = idleCircuits(circuits)
   return {
     name: 'lock',
     title: text('step.lock'),
     caution: {
       severity: 'danger',
-      text: text(isCord(job) ? 'caution.lock-cord' : 'caution.lock', { device }),
+      text: lockCaution(job, circuits),
     },
     licensed: false,
     actions: [
-      ...(isCord(job)
-        ? [text('lock.cord', { device }), text('lock.cord-means')]
-        : [text('lock.off', { device })]),
+      ...offTexts(job, circuits),
+      ...(job.tub.supply.turnable ? [text('lock.turnable')] : []),
+      ...idle.map(each => text('lock.idle', { circuit: each.name })),
       text('lock.meter'),
       text('lock.pairs'),
-      ...(staysNeutral ? [text('lock.neutral-stays', { device })] : []),
+      ...neutrals.map(each => text('lock.neutral-stays', { device: each.offLabel })),
       text('lock.meter-again'),
       text('lock.capacitors'),
     ],
@@ -58,7 +80,18 @@ const newHeater = ({ box, loads }: Job): Load | undefined =>
     each => each.kind === 'heater' && box.supplied.some(supplied => supplied.id === each.id),
   )
 
-export const removeStep = ({ job }: Site): SheetStep => ({
+/** What was changed at the tub is done before the old box comes out; a load left out keeps no live lead. */
+const changeTexts = ({ plan, open }: Site): readonly SheetText[] => {
+  const points = open.filter(each => each.says.kind === 'change').map(each => `!${each.number}`)
+  return [
+    ...(points.length > 0 ? [text('remove.changes', { points })] : []),
+    ...plan.changes
+      .filter(each => each.kind === 'leave-out')
+      .map(({ label: load }) => text('remove.left-out', { load })),
+  ]
+}
+
+export const removeStep = (site: Site): SheetStep => ({
   name: 'remove',
   title: text('step.remove'),
   caution: { severity: 'caution', text: text('caution.remove') },
@@ -67,8 +100,10 @@ export const removeStep = ({ job }: Site): SheetStep => ({
     text('remove.water'),
     text('remove.leads'),
     text('remove.heat-marks'),
-    ...(job.box.supplied.some(each => each.kind === 'probe') ? [text('remove.probes')] : []),
-    text(newHeater(job) ? 'remove.box' : 'remove.box-alone'),
+    ...heatTexts(site, ['load']),
+    ...changeTexts(site),
+    ...(site.job.box.supplied.some(each => each.kind === 'probe') ? [text('remove.probes')] : []),
+    text(newHeater(site.job) ? 'remove.box' : 'remove.box-alone'),
   ],
   readings: [],
   outside: [],
@@ -160,6 +195,16 @@ const about = (
   wires: readonly SheetWire[],
 ): readonly SheetText[] => (wires.length > 0 ? [text(message, { wires: numbersOf(wires) })] : [])
 
+/** Terminals of the box that more than one wire lands on: the verifier has seen that they may. */
+function sharedTexts(wires: readonly SheetWire[]): readonly SheetText[] {
+  const used = wires.flatMap(each =>
+    each.ends.flatMap(end => (end.panel === BOX && end.terminal ? [end.terminal] : [])),
+  )
+  const shared = used.filter((each, at) => used.indexOf(each) !== at)
+  const terminals = [...new Set(shared)]
+  return terminals.length > 0 ? [text('land.shared', { terminals })] : []
+}
+
 /** Everything but the supply: the board is checked cold while nothing upstream can answer for it. */
 export function landStep(site: Site): SheetStep {
   const { job, plan, wires } = site
@@ -177,6 +222,7 @@ export function landStep(site: Site): SheetStep {
     actions: [
       text('land.supply-waits'),
       text('land.workmanship'),
+      ...sharedTexts(wires),
       text('land.torque'),
       ...about(
         'land.re-identify',
@@ -205,18 +251,27 @@ export function landStep(site: Site): SheetStep {
   }
 }
 
+/** What got hot is cut out where the hand is anyway. */
+const heatTexts = ({ job, plan }: Site, of: readonly HeatMark['of'][]): readonly SheetText[] =>
+  heatMarks(job, plan)
+    .filter(each => of.includes(each.of))
+    .map(({ of: kind, label: thing }) => text(`cut.heat-${kind}`, { thing }))
+
 /** Wires that run between supply devices, upstream of the box. */
 const isUpstream = (wire: SheetWire): boolean =>
   wire.kind === 'cable' && !wire.ends.some(each => each.panel === BOX)
 
 /** What is upstream of the tub is opened, seen to and shut again; a cord's plug is sealed. */
 function upstreamTexts(site: Site): readonly SheetText[] {
-  const { job, wires } = site
-  if (isCord(job)) return movedTexts(site)
+  const { job, wires, circuits } = site
+  const heat = heatTexts(site, ['device', 'cable'])
+  if (isCord(job)) return [...heat, ...movedTexts(site)]
   return [
-    text('supply.upstream'),
+    text(circuits.length > 1 ? 'supply.upstream-circuits' : 'supply.upstream'),
     // What feeds the first device is described nowhere, so nothing says that it opens the neutral.
     ...(arriving(job).has('neutral') ? [text('supply.neutral-stays')] : []),
+    ...heat,
+    ...idleCircuits(circuits).map(each => idleText('supply.circuit-idle', wires, each)),
     ...movedTexts(site),
     ...about('supply.between', wires.filter(isUpstream)),
     ...tailTexts(site),
@@ -225,12 +280,13 @@ function upstreamTexts(site: Site): readonly SheetText[] {
 }
 
 export function supplyStep(site: Site): SheetStep {
-  const { job, plan, feed, wires } = site
-  const cables = wires.filter(each => each.kind === 'cable')
+  const { job, plan, feed, wires, circuits } = site
+  const ofIdle = idleCircuits(circuits).flatMap(each => each.cables)
+  const cables = wires.filter(each => each.kind === 'cable' && !ofIdle.includes(each.owner))
   const capped = cables.filter(wire =>
     wire.ends.some(each => plan.landing.ends[each.end] === 'insulated'),
   )
-  const runs = runReadings(job, plan.landing, feed)
+  const runs = runReadings(job, plan.landing, feed, circuits)
   return {
     name: 'supply',
     title: text('step.supply'),
@@ -249,6 +305,7 @@ export function supplyStep(site: Site): SheetStep {
         'land.supply',
         cables.filter(each => !isUpstream(each) && !capped.includes(each)),
       ),
+      ...(isSplit(circuits) ? [text('supply.circuits-apart')] : []),
       ...(cables.some(each => each.function === 'neutral') ? [] : [text('land.no-neutral')]),
       ...about('land.caps', capped),
       text('land.torque'),

@@ -1,7 +1,4 @@
-import type { Entered } from '../../base/entered.ts'
 import { invariant } from '../../base/invariant.ts'
-import type { Known } from '../../base/known.ts'
-import { boundsOf } from '../../base/known.ts'
 import type { Job } from '../../domain/job.ts'
 import { allowedAmps, arriving, feedOf, profileOf } from '../../domain/wiring/states.ts'
 import type { BoxMatch } from '../match/artifact.ts'
@@ -10,6 +7,8 @@ import type { Survey } from '../survey/artifact.ts'
 import type { Verification } from '../verify/artifact.ts'
 import type { JobSheet, OpenPoint, SheetStep } from './artifact.ts'
 import { drawBounds } from './bounds.ts'
+import type { SiteCircuit } from './circuits.ts'
+import { breakerText, limitText, mostFrom, servingCircuits, siteCircuits } from './circuits.ts'
 import {
   coldStep,
   fillStep,
@@ -24,6 +23,7 @@ import {
 } from './fit-steps.ts'
 import { layOutLadder, materialOf } from './ladder/lay-out-ladder.ts'
 import { loadSheetOf } from './load-sheet.ts'
+import { mendStep } from './mend-step.ts'
 import type { SheetText } from './messages.ts'
 import { text } from './messages.ts'
 import { meterRows } from './meter.ts'
@@ -42,6 +42,7 @@ import {
 import type { Site } from './site.ts'
 import { commandLabel, togetherRows } from './together.ts'
 import { partTexts, toolTexts } from './tools.ts'
+import { isOfLoad, tubPoints } from './tub-points.ts'
 import { functionText, wireGroups } from './wires.ts'
 
 /** What the sheet is laid out from: one tub on one box, planned and judged. */
@@ -51,6 +52,8 @@ export interface SheetInput {
   readonly proven: { readonly plan: WiringPlan; readonly verification: Verification }
   /** What the match said of this box: its open questions go on top. */
   readonly verdict?: BoxMatch
+  /** A landing that somebody made or found, not one that was planned. */
+  readonly isGiven?: boolean
 }
 
 /**
@@ -59,18 +62,34 @@ export interface SheetInput {
  * Steps and lines that do not concern this tub are left out. The order differs from habit in one
  * place: settings come before the outputs are called, because they decide which outputs there are.
  */
-export function layOutSheet({ survey, job, proven, verdict }: SheetInput): JobSheet {
+export function layOutSheet({ survey, job, proven, verdict, isGiven }: SheetInput): JobSheet {
   const { plan, verification } = proven
   const feed = feedOf(job)
   invariant(feed !== undefined, 'a proven plan has a feed')
   const groups = wireGroups(job, plan)
   const wires = groups.flatMap(each => each.wires)
   const bounds = drawBounds(verification)
-  const open = openPoints(job, verification, wires, verdict, bounds)
+  const circuits = siteCircuits(job, plan, verification)
+  const ofTub = tubPoints(job, plan, circuits, wires)
+  const open = openPoints(job, verification, wires, verdict, bounds, ofTub)
   const settings = settingsOf(job, plan)
   const profile = profileOf(job.box, plan.landing)
   const straps = strapsOf(job, plan)
-  const site: Site = { job, plan, verification, feed, profile, wires, settings, straps, bounds }
+  const site: Site = {
+    job,
+    plan,
+    verification,
+    feed,
+    profile,
+    wires,
+    settings,
+    straps,
+    bounds,
+    circuits,
+    open,
+  }
+  // Columns of a circuit that the box takes nothing from would only be noughts.
+  const served = servingCircuits(circuits).flatMap(each => each.lines)
   const material = materialOf(job, plan.landing, wires)
   const ladder = layOutLadder(material)
   const labelOf = (id: string) => job.loads.find(each => each.id === id)?.label ?? id
@@ -82,9 +101,15 @@ export function layOutSheet({ survey, job, proven, verdict }: SheetInput): JobSh
       maker: job.box.maker,
       region: survey.region,
       holds: verification.holds,
-      lines: headLines(job, plan, verification, open),
+      lines: headLines(site, isGiven === true),
     },
-    stops: [text('stop.kill'), text('stop.signs'), text('stop.bypass'), text('stop.maker')],
+    stops: [
+      ...(verification.holds ? [] : [text('stop.not-shown')]),
+      text('stop.kill'),
+      text('stop.signs'),
+      text('stop.bypass'),
+      text('stop.maker'),
+    ],
     licence: [text(`licence.${survey.region}`), text('licence.ask'), text('licence.edition')],
     open,
     remarks: remarksOf(survey, job),
@@ -100,12 +125,19 @@ export function layOutSheet({ survey, job, proven, verdict }: SheetInput): JobSh
         ? undefined
         : text('setting.after-reset', { text: job.box.afterReset }),
     meter: meterRows(job, plan, verification, bounds),
-    lines: verification.lines.map(each => lineText(job, each)),
-    together: togetherRows(job.box, verification),
+    lines: verification.lines
+      .filter((_, place) => served.includes(place))
+      .map(each => lineText(job, each)),
+    together: togetherRows(job.box, verification).map(each => ({
+      ...each,
+      lineAmps: each.lineAmps.filter((_, place) => served.includes(place)),
+    })),
     heat: heatTexts(job, plan, verification),
     liveWhenOff: verification.liveWhenOff.map(labelOf),
+    lidNote: job.tub.supply.turnable ? text('live.turnable') : undefined,
     tools: toolTexts(job, plan),
     parts: partTexts(survey, job, plan, wires),
+    changes: plan.changes.filter(isOfLoad),
     steps: stepsOf(site),
   }
 }
@@ -114,8 +146,10 @@ export function layOutSheet({ survey, job, proven, verdict }: SheetInput): JobSh
 const lineText = (job: Job, { circuit, line }: Verification['lines'][number]): SheetText =>
   functionText(job, circuit === 0 || line === 'leg3' ? line : `second-${line}`)
 
-const stepsOf = (site: Site): readonly SheetStep[] =>
-  [
+function stepsOf(site: Site): readonly SheetStep[] {
+  // Nobody is led to power by a sheet whose landing is not shown to hold.
+  if (!site.verification.holds) return [lockStep(site), photoStep(), mendStep(site)]
+  return [
     lockStep(site),
     photoStep(),
     removeStep(site),
@@ -134,32 +168,52 @@ const stepsOf = (site: Site): readonly SheetStep[] =>
     protectStep(site),
     closeStep(site),
   ].filter(each => each.actions.length > 0)
-
-function breakerText(breaker: Known<Entered<'A'>>): SheetText {
-  const bounds = boundsOf(breaker)
-  if (!bounds) return text('breaker.unknown')
-  const { from, to } = bounds
-  return from === to ? text('breaker.known', { amps: to }) : text('breaker.range', { from, to })
 }
 
-function headLines(
-  job: Job,
-  plan: WiringPlan,
-  { holds, proof, smallestMargin, worstLineAmps, assumptions }: Verification,
-  open: readonly OpenPoint[],
-): readonly SheetText[] {
+const wiresOf = (job: Job, cables: readonly string[]): readonly SheetText[] =>
+  [
+    ...new Set(
+      job.tub.supply.cables
+        .filter(each => cables.includes(each.id))
+        .flatMap(each => each.conductors.map(one => one.function)),
+    ),
+  ].map(each => functionText(job, each))
+
+/** What a circuit brings, bears and has to give; of one that no longer serves, that it does not. */
+function circuitText({ job, verification }: Site, circuit: SiteCircuit): SheetText {
+  const named = { circuit: circuit.name, breaker: breakerText(circuit.breaker) }
+  if (!circuit.serves) return text('head.circuit-idle', named)
+  return text('head.circuit', {
+    ...named,
+    limit: limitText(circuit),
+    amps: Math.max(0, ...verification.modes.map(each => mostFrom(circuit, each))),
+    wires: wiresOf(job, circuit.cables),
+  })
+}
+
+function supplyTexts(site: Site): readonly SheetText[] {
+  const { job, circuits } = site
   const { supply } = job.tub
+  const common = {
+    system: text(`system.${supply.system}`),
+    frequency: supply.frequency.text,
+  }
+  if (circuits.length > 1)
+    return [text('head.circuits', common), ...circuits.map(each => circuitText(site, each))]
   const wires = [...arriving(job)].map(each => functionText(job, each))
+  return [text('head.supply', { ...common, breaker: breakerText(supply.breaker), wires })]
+}
+
+function headLines(site: Site, isGiven: boolean): readonly SheetText[] {
+  const { job, plan, verification, open } = site
+  const { holds, proof, smallestMargin, worstLineAmps, assumptions } = verification
   const { modes, transitions, solves } = proof
   const residual = proof.worstKcl.toExponential(0)
   return [
-    text('head.supply', {
-      system: text(`system.${supply.system}`),
-      frequency: supply.frequency.text,
-      breaker: breakerText(supply.breaker),
-      wires,
-    }),
-    limitText(job, plan),
+    ...(isGiven ? [text('head.given')] : []),
+    ...(plan.changes.some(isOfLoad) ? [text('head.changed')] : []),
+    ...supplyTexts(site),
+    settingText(job, plan),
     holds
       ? proofText(verdictText(open), { modes, transitions, solves, residual })
       : text('head.not-proven'),
@@ -170,7 +224,7 @@ function headLines(
   ]
 }
 
-function limitText({ box }: Job, { landing }: WiringPlan): SheetText {
+function settingText({ box }: Job, { landing }: WiringPlan): SheetText {
   const { currentLimit } = landing.settings
   const both = { setting: currentLimit.text, factory: box.currentLimit.factory.text }
   return box.currentLimit.names === 'breaker'

@@ -15,6 +15,9 @@ import { offersOf } from '../../domain/wiring/offers.ts'
 import { arriving } from '../../domain/wiring/states.ts'
 import type { WiringPlan } from '../plan/artifact.ts'
 import type { Reading } from './artifact.ts'
+import type { SiteCircuit } from './circuits.ts'
+import { isServed } from './circuits.ts'
+import type { SheetText } from './messages.ts'
 import { text } from './messages.ts'
 import { commandLabel } from './together.ts'
 import { functionText } from './wires.ts'
@@ -61,17 +64,29 @@ export const deadReadings = (job: Job): readonly Reading[] =>
     unit: 'V',
   }))
 
-/** What stands at the feed terminals at first power. */
-export const feedReadings = (job: Job, feed: Feed): readonly Reading[] =>
-  supplyPairs(job).map(pair => {
-    const volts = nominalVolts(job, pair)
-    return {
+/** A plug that turns may bring the line on either conductor: to earth one of them stands at its volts. */
+function feedText(job: Job, pair: readonly [FeedFunction, FeedFunction]): SheetText {
+  const volts = nominalVolts(job, pair)
+  if (job.tub.supply.turnable && pair[1] === 'earth') {
+    const line = nominalVolts(job, ['leg1', 'earth'])
+    return text('expect.turned', { volts: bandText(job, line), limit: NEUTRAL_VOLTS })
+  }
+  return volts > 0 ? bandText(job, volts) : text('expect.low-volts', { limit: NEUTRAL_VOLTS })
+}
+
+/** What stands at the feed terminals at first power, of the circuits that serve. */
+export const feedReadings = (
+  job: Job,
+  feed: Feed,
+  circuits: readonly SiteCircuit[],
+): readonly Reading[] =>
+  supplyPairs(job)
+    .filter(pair => pair.every(each => isServed(circuits, each)))
+    .map(pair => ({
       what: pairText(job, feed, pair),
-      expected:
-        volts > 0 ? bandText(job, volts) : text('expect.low-volts', { limit: NEUTRAL_VOLTS }),
+      expected: feedText(job, pair),
       unit: 'V',
-    }
-  })
+    }))
 
 const isOffer = (offer: Offer, plan: WiringPlan): boolean =>
   Object.entries(offer.jumpers).every(([id, at]) => plan.landing.jumpers[id] === at)

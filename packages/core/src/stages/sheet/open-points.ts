@@ -82,18 +82,24 @@ function gathered(job: Job, findings: readonly Finding[], wires: readonly SheetW
   ]
 }
 
-/** What is open, assumed or found, danger first, numbered as the drawing marks it. */
+/**
+ * What is open, assumed or found, danger first, numbered as the drawing marks it.
+ *
+ * @param ofTub - what of this tub has to be heeded though no solution shows it
+ */
 export function openPoints(
   job: Job,
   verification: Verification,
   wires: readonly SheetWire[],
   match: BoxMatch | undefined,
   bounds: readonly Bound[],
+  ofTub: readonly Point[],
 ): readonly OpenPoint[] {
   const { findings, assumptions } = verification
   const isAssumed = (id: string) => assumptions.some(each => each.load === id)
   return numbered([
     ...fromFindings(findings, bounds),
+    ...ofTub,
     ...assumed(job, verification, bounds),
     ...questions(match, isAssumed),
     ...gathered(job, findings, wires),

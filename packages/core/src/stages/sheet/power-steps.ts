@@ -1,33 +1,32 @@
 import { isCord } from '../../domain/job.ts'
 import type { Load } from '../../domain/load/load.ts'
 import { isPowered } from '../../domain/load/load.ts'
-import { allowedAmps } from '../../domain/wiring/states.ts'
 import type { Expected, RunningMode } from '../verify/artifact.ts'
 import type { Reading, SheetSetting, SheetStep, SheetWire } from './artifact.ts'
 import { boundFor, boundLabel, boundText, withinBound } from './bounds.ts'
+import type { SiteCircuit } from './circuits.ts'
+import { idleCircuits, isSplit, mostFrom, servingCircuits } from './circuits.ts'
 import { caseReading } from './cold-checks.ts'
 import { isEarthedEarly, isHeater, isWaiting } from './fit-steps.ts'
 import { flowReadings, flowTexts } from './flow-test.ts'
+import { groundFaults, powerButton, protectButton } from './ground-faults.ts'
 import { emptyOutputReadings, feedReadings, heaterOutputReadings, placeFor } from './live-checks.ts'
 import type { SheetText } from './messages.ts'
 import { text } from './messages.ts'
-import { keepsNeutral } from './neutral.ts'
 import { loadsOutside } from './outside.ts'
 import type { Site } from './site.ts'
 import { againTexts, fallingTexts, isLanded, numbersOf } from './site.ts'
 import { commandLabel } from './together.ts'
-import { panelLabel } from './wires.ts'
+import { aloneTexts } from './tub-points.ts'
 
-interface GroundFault {
-  readonly device: string
-  readonly keepsNeutral: boolean
+/** Your own locks, circuit by circuit; that of one that no longer serves stays on. */
+function onTexts({ job, circuits }: Site): readonly SheetText[] {
+  if (isCord(job)) return [text('power.on-cord')]
+  if (circuits.length < 2) return [text('power.on')]
+  return circuits.map(({ name: circuit, serves }) =>
+    text(serves ? 'power.on-circuit' : 'power.idle-stays', { circuit }),
+  )
 }
-
-/** Devices with a ground-fault part, by what a person calls them. */
-const groundFaults = ({ job }: Site): readonly GroundFault[] =>
-  [...job.devices]
-    .filter(([, device]) => device.board.parts.some(each => each.kind === 'ground-fault'))
-    .map(([id]) => ({ device: panelLabel(job, id), keepsNeutral: keepsNeutral(job, id) }))
 
 export function powerStep(site: Site): SheetStep {
   const { job, plan, feed, wires } = site
@@ -42,11 +41,11 @@ export function powerStep(site: Site): SheetStep {
     actions: [
       text('power.ready'),
       ...(heater.length > 0 ? [text('power.ready-heater', { wires: numbersOf(heater) })] : []),
-      text(isCord(job) ? 'power.on-cord' : 'power.on'),
-      ...groundFaults(site).map(({ device }) => text('power.button', { device })),
+      ...onTexts(site),
+      ...groundFaults(site).map(powerButton),
       text('power.read'),
     ],
-    readings: feedReadings(job, feed),
+    readings: feedReadings(job, feed, site.circuits),
     outside: [text('outside.feed')],
   }
 }
@@ -62,7 +61,7 @@ const settingReadings = (
   }))
 
 export function settingsStep(site: Site): SheetStep {
-  const { settings } = site
+  const { settings, plan, circuits } = site
   const falling = fallingTexts(site)
   return {
     name: 'settings',
@@ -71,6 +70,7 @@ export function settingsStep(site: Site): SheetStep {
     licensed: false,
     actions: [
       text('set.dead'),
+      ...aloneTexts('set.circuit-alone', plan, circuits),
       ...settings.map(({ name, to, entered }) =>
         text('set.enter', { setting: name, value: to, entered }),
       ),
@@ -117,7 +117,8 @@ function loadText({ job, plan, wires }: Site, load: Load): SheetText {
     each => each.owner === load.id && !isEarthedEarly(job, plan, each) && isLanded(each),
   )
   const clamp = clampOn(load, own)
-  return text(load.kind === 'heater' ? 'loads.heater' : 'loads.plug', {
+  const message = placeFor(job, plan, load)?.connector === undefined ? 'loads.land' : 'loads.plug'
+  return text(load.kind === 'heater' ? 'loads.heater' : message, {
     load: load.label,
     place: placeFor(job, plan, load)?.label ?? '',
     wires: numbersOf(own),
@@ -150,17 +151,52 @@ function ampsReading({ job, bounds }: Site, each: Expected): Reading {
   }
 }
 
-/** The mode that takes most from one leg, the first of equals. */
-function worstMode({ verification }: Site): RunningMode | undefined {
+/** The mode that takes most from one leg of a circuit, the first of equals. */
+function worstMode({ verification }: Site, circuit: SiteCircuit): RunningMode | undefined {
   return verification.modes.reduce<RunningMode | undefined>(
-    (worst, each) =>
-      worst && Math.max(...worst.lineAmps) >= Math.max(...each.lineAmps) ? worst : each,
+    (worst, each) => (worst && mostFrom(circuit, worst) >= mostFrom(circuit, each) ? worst : each),
     undefined,
   )
 }
 
 const labels = ({ job }: Site, ids: readonly string[]): readonly string[] =>
   ids.map(id => commandLabel(job.box, id))
+
+/** What runs for the greatest reading: on a split tub once a circuit. */
+function worstTexts(site: Site): readonly SheetText[] {
+  const { circuits } = site
+  const isTwo = isSplit(circuits)
+  return servingCircuits(circuits).flatMap(circuit => {
+    const worst = worstMode(site, circuit)
+    if (!worst || worst.commands.length < (isTwo ? 1 : 2)) return []
+    const commands = labels(site, worst.commands)
+    return [
+      isTwo
+        ? text('loads.worst-circuit', { circuit: circuit.name, commands })
+        : text('loads.worst', { commands }),
+    ]
+  })
+}
+
+/** Amps and volts of each circuit when the worst runs, against what it may carry. */
+function worstReadings({ circuits }: Site): readonly Reading[] {
+  const isTwo = isSplit(circuits)
+  return servingCircuits(circuits).flatMap(({ name: circuit, limit }): readonly Reading[] => [
+    {
+      what: isTwo ? text('read.worst-circuit', { circuit }) : text('read.worst'),
+      expected:
+        limit === undefined
+          ? text('expect.breaker-first')
+          : text('expect.at-most', { amps: limit }),
+      unit: 'A',
+    },
+    {
+      what: isTwo ? text('read.volts-circuit', { circuit }) : text('read.volts-loaded'),
+      expected: text('expect.drop'),
+      unit: 'V',
+    },
+  ])
+}
 
 const hasEarth = (load: Load): boolean => load.leads.some(each => each.function === 'earth')
 
@@ -180,10 +216,8 @@ function loadReadings(site: Site, load: Load): readonly Reading[] {
 }
 
 export function loadsStep(site: Site): SheetStep {
-  const { job, plan, verification } = site
+  const { job, verification } = site
   const tried = triedLoads(site)
-  const worst = worstMode(site)
-  const limit = allowedAmps(job.box, plan.landing.settings.currentLimit.si)
   const pauses = verification.heatPausesWith
   const falling = fallingTexts(site)
   return {
@@ -197,16 +231,10 @@ export function loadsStep(site: Site): SheetStep {
       ...(falling.length > 0 ? [text('loads.again', { settings: falling })] : []),
       ...tried.flatMap(load => [loadText(site, load), ...boundTexts(site, load)]),
       ...job.loads.filter(each => !tried.includes(each)).flatMap(load => boundTexts(site, load)),
-      ...(worst && worst.commands.length > 1
-        ? [text('loads.worst', { commands: labels(site, worst.commands) })]
-        : []),
+      ...worstTexts(site),
       ...(pauses.length > 0 ? [text('loads.heat-waits', { commands: labels(site, pauses) })] : []),
     ],
-    readings: [
-      ...tried.flatMap(load => loadReadings(site, load)),
-      { what: text('read.worst'), expected: text('expect.at-most', { amps: limit }), unit: 'A' },
-      { what: text('read.volts-loaded'), expected: text('expect.drop'), unit: 'V' },
-    ],
+    readings: [...tried.flatMap(load => loadReadings(site, load)), ...worstReadings(site)],
     outside: loadsOutside(tried),
   }
 }
@@ -247,9 +275,7 @@ export function protectStep(site: Site): SheetStep {
     licensed: true,
     actions: [
       ...clampTexts(site),
-      ...devices.map(({ device, keepsNeutral: keeps }) =>
-        text(keeps ? 'protect.button-neutral' : 'protect.button', { device }),
-      ),
+      ...devices.map(protectButton),
       ...againTexts(site),
       ...flowTexts(site),
       text('protect.limit'),
@@ -281,25 +307,32 @@ function ownerTexts({ settings }: Site): readonly SheetText[] {
   ]
 }
 
-export const closeStep = (site: Site): SheetStep => ({
-  name: 'close',
-  title: text('step.close'),
-  caution: { severity: 'danger', text: text('caution.close') },
-  licensed: false,
-  actions: [
-    text('close.off'),
-    text('close.suction'),
-    text('close.lid'),
-    text('close.panels'),
-    text('close.settings'),
-    ...againTexts(site),
-    text('close.owner'),
-    ...ownerTexts(site),
-  ],
-  readings: [
-    { what: text('read.call'), expected: undefined, unit: '' },
-    { what: text('read.name'), expected: undefined, unit: '' },
-    { what: text('read.time'), expected: undefined, unit: '' },
-  ],
-  outside: [],
-})
+export function closeStep(site: Site): SheetStep {
+  const { circuits } = site
+  const isTwo = isSplit(circuits)
+  return {
+    name: 'close',
+    title: text('step.close'),
+    caution: { severity: 'danger', text: text('caution.close') },
+    licensed: false,
+    actions: [
+      text('close.off'),
+      text('close.suction'),
+      text('close.lid'),
+      text(isTwo ? 'close.panels-circuits' : 'close.panels'),
+      ...idleCircuits(circuits).map(each => text('close.idle', { circuit: each.name })),
+      text('close.settings'),
+      ...againTexts(site),
+      isTwo
+        ? text('close.owner-circuits', { circuits: circuits.map(each => each.name) })
+        : text('close.owner'),
+      ...ownerTexts(site),
+    ],
+    readings: [
+      { what: text('read.call'), expected: undefined, unit: '' },
+      { what: text('read.name'), expected: undefined, unit: '' },
+      { what: text('read.time'), expected: undefined, unit: '' },
+    ],
+    outside: [],
+  }
+}

@@ -2,8 +2,9 @@ import type { Feed, Profile } from '../../domain/box/control-box.ts'
 import type { Job } from '../../domain/job.ts'
 import type { WiringPlan } from '../plan/artifact.ts'
 import type { Verification } from '../verify/artifact.ts'
-import type { SheetSetting, SheetStrap, SheetWire } from './artifact.ts'
+import type { OpenPoint, SheetSetting, SheetStrap, SheetWire } from './artifact.ts'
 import type { Bound } from './bounds.ts'
+import type { SiteCircuit } from './circuits.ts'
 import type { SheetParam, SheetText } from './messages.ts'
 import { text } from './messages.ts'
 
@@ -18,6 +19,8 @@ export interface Site {
   readonly settings: readonly SheetSetting[]
   readonly straps: readonly SheetStrap[]
   readonly bounds: readonly Bound[]
+  readonly circuits: readonly SiteCircuit[]
+  readonly open: readonly OpenPoint[]
 }
 
 type Numbers = readonly (number | SheetText)[]

@@ -4,6 +4,7 @@ import type { PlannedPart, WiringPlan } from '../plan/artifact.ts'
 import type { Survey } from '../survey/artifact.ts'
 import type { SheetWire } from './artifact.ts'
 import { bondSize } from './bonding.ts'
+import { heatMarks, heatPart } from './heat-marks.ts'
 import type { SheetText } from './messages.ts'
 import { text } from './messages.ts'
 
@@ -88,6 +89,7 @@ export function partTexts(
   const hasHeater = job.box.supplied.some(each => each.kind === 'heater')
   return [
     ...plan.parts.flatMap(each => plannedPart(job, plan, each)),
+    ...heatMarks(job, plan).map(heatPart),
     ...keypadPart(survey, job),
     ...(marked > 0 ? [text('part.marking', { count: 2 * marked })] : []),
     ...(hasHeater ? [text('part.gaskets')] : []),

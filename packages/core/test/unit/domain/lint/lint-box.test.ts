@@ -79,8 +79,8 @@ const BAD: readonly Bad[] = [
     at: 'PA4',
   },
   { id: 'connector-unused', slips: [[', connector: SPB', '']], line: 'id: SPB' },
-  { id: 'fuse-in-no-path', slips: [['[L1, L1-S]', '[L1, L1-SS]']], line: 'id: F-S' },
-  { id: 'fuse-in-no-path', slips: [['[L1, L1-S]', '[L1-S, L1-S]']], line: 'id: F-S' },
+  { id: 'fuse-in-no-path', slips: [['[L1, L1-S]', '[L1, L1-SS]']], line: 'id: FuseS' },
+  { id: 'fuse-in-no-path', slips: [['[L1, L1-S]', '[L1-S, L1-S]']], line: 'id: FuseS' },
   { id: 'no-fuse-in-path', slips: [['[L1-PB, PB-HI]', '[L1, PB-HI]']], line: 'id: pump-b, label' },
   {
     id: 'no-fuse-in-path',
@@ -89,18 +89,18 @@ const BAD: readonly Bad[] = [
   },
   {
     id: 'contact-never-closed',
-    slips: [['closes: [R-H1, R-H2]', 'closes: [R-H1]']],
-    line: 'id: R-H2',
+    slips: [['closes: [RelayHeat1, RelayHeat2]', 'closes: [RelayHeat1]']],
+    line: 'id: RelayHeat2',
   },
   {
     id: 'contact-never-opened',
-    slips: [[/(id: R-E1, kind: contact)/u, '$1, rest: closed']],
-    line: 'id: R-E1',
+    slips: [[/(id: RelayE, kind: contact)/u, '$1, rest: closed']],
+    line: 'id: RelayE',
   },
   {
     id: 'limit-contact-unsensed',
-    slips: [[', opens: [R-LIMIT], at', ', at']],
-    line: 'id: R-LIMIT',
+    slips: [[', opens: [RelayLimit], at', ', at']],
+    line: 'id: RelayLimit',
   },
   {
     id: 'command-in-no-profile',
@@ -129,7 +129,7 @@ const BAD: readonly Bad[] = [
   },
   {
     id: 'output-on-when-off',
-    slips: [['closes: [R-D1]', 'closes: [R-D1, R-PB1]']],
+    slips: [['closes: [RelayD]', 'closes: [RelayD, RelayPB]']],
     line: 'id: pump-b, label: Pump B',
   },
   {
@@ -137,7 +137,7 @@ const BAD: readonly Bad[] = [
     slips: [['lands: { hot: E1, common: E2, earth: E3 }', 'lands: { hot: E1, earth: E3 }']],
     line: 'id: ozone, label: Ozone',
   },
-  { id: 'transformer-volts', slips: [['[TR-P, N]', '[TR-P, L2]']], line: 'id: T1' },
+  { id: 'transformer-volts', slips: [['[TR-P, N]', '[TR-P, L2]']], line: 'id: Transformer' },
   {
     id: 'electronics-dead',
     slips: [
@@ -164,10 +164,10 @@ const BAD: readonly Bad[] = [
     id: 'command-shorts-feed',
     slips: [
       after(
-        'id: R-H2',
+        'id: RelayHeat2',
         '    - { id: R-X, kind: contact, across: [L2, N], rated: { resistive: 20 A } }',
       ),
-      ['closes: [R-E1]', 'closes: [R-E1, R-X]'],
+      ['closes: [RelayE]', 'closes: [RelayE, R-X]'],
     ],
     line: FEED,
   },
@@ -182,10 +182,10 @@ const BAD: readonly Bad[] = [
     id: 'no-limit',
     slips: [
       [', role: limit', ''],
-      [', opens: [R-LIMIT]', ''],
-      ['closes: [R-H1', 'closes: [R-LIMIT, R-H1'],
+      [', opens: [RelayLimit]', ''],
+      ['closes: [RelayHeat1', 'closes: [RelayLimit, RelayHeat1'],
     ],
-    line: 'id: F-PA',
+    line: 'id: FusePA',
   },
   {
     id: 'limit-not-in-series',
@@ -196,13 +196,13 @@ const BAD: readonly Bad[] = [
     id: 'limit-opens-nothing',
     slips: [
       after(
-        'id: R-LIMIT',
+        'id: RelayLimit',
         '    - { id: R-LI2, kind: contact, role: limit, across: [L1-S, SPARE], rated: { resistive: 30 A } }',
       ),
-      ['opens: [R-LIMIT]', 'opens: [R-LI2]'],
+      ['opens: [RelayLimit]', 'opens: [R-LI2]'],
       [
         'terminals: [W1, W2], curve: 10k, reads: water, duty: control',
-        'terminals: [W1, W2], curve: 10k, reads: water, duty: control, opens: [R-LIMIT]',
+        'terminals: [W1, W2], curve: 10k, reads: water, duty: control, opens: [RelayLimit]',
       ],
     ],
     line: 'id: limit, label: limit probe',
@@ -234,7 +234,7 @@ const BAD: readonly Bad[] = [
     id: 'yield-never-fires',
     slips: [
       [/assumes:/u, 'heatYieldsTo: [heat2], assumes:'],
-      after('id: heat, label', '  - { id: heat2, label: more heat, closes: [R-H1] }'),
+      after('id: heat, label', '  - { id: heat2, label: more heat, closes: [RelayHeat1] }'),
     ],
     line: FEED,
     at: 'heat2',
@@ -252,7 +252,7 @@ const BAD: readonly Bad[] = [
     id: 'exclusive-never-fires',
     slips: [
       ['exclusive: [[', 'exclusive: [[circulate, heat2], ['],
-      after('id: heat, label', '  - { id: heat2, label: more heat, closes: [R-H1] }'),
+      after('id: heat, label', '  - { id: heat2, label: more heat, closes: [RelayHeat1] }'),
     ],
     line: 'exclusive',
     at: '[circulate, heat2]',
@@ -275,7 +275,7 @@ const BAD: readonly Bad[] = [
       after(
         'id: heat, label',
         [1, 2, 3, 4, 5, 6]
-          .map(each => `  - { id: c${each}, label: c${each}, closes: [R-H1] }`)
+          .map(each => `  - { id: c${each}, label: c${each}, closes: [RelayHeat1] }`)
           .join('\n'),
       ),
     ],
