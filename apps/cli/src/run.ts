@@ -68,7 +68,7 @@ function programFor({ stdout, stderr }: Streams): Command {
       outputError: (text, write) => write(plain(text)),
     })
     .addHelpText('after', example('demo'))
-    .addHelpText('afterAll', EXITS)
+    .addHelpText('afterAll', ({ command }) => (command.name() === 'lint' ? LINT_EXITS : EXITS))
     .version('0.1.0')
 }
 
@@ -207,7 +207,6 @@ function addAuthoring(program: Command, talk: Talk, ending: Ending, act: Act): v
     .option(...JSON_FORM)
     .option(...CATALOG)
     .addHelpText('after', `${example('lint my-box.yaml')}\n  tubwright lint my-box.yaml --watch`)
-    .addHelpText('after', LINT_EXITS)
     .action((file: string, _: unknown, command: Command) =>
       act<LintOptions>(file, command, async () => (await import('./commands/lint.ts')).runLint),
     )
@@ -240,7 +239,7 @@ function addAuthoring(program: Command, talk: Talk, ending: Ending, act: Act): v
       `${example('describe --id wren-3 --out my-boxes --outputs two-speed-pump,light')}\n  tubwright describe --schema control-box`,
     )
     .action(async (options: DescribeOptions) => {
-      ending.code = (await import('./commands/describe.ts')).runDescribe(options, talk)
+      ending.code = await (await import('./commands/describe.ts')).runDescribe(options, talk)
     })
 }
 

@@ -34,9 +34,24 @@ describe('describe', () => {
     expect((await ran(next[2]?.split(' ') ?? [])).stdout).toContain('Proven:')
   })
 
-  it.each(['two-legs', 'one-leg', 'convertible', 'one-phase-230'])('begins from %s', async kind => {
-    expect((await begin('--from', kind)).code).toBe(0)
+  it.each([
+    [['--from', 'two-legs']],
+    [['--from', 'one-leg']],
+    [['--from', 'convertible']],
+    [['--from', 'one-phase-230']],
+    [['--outputs', 'two-speed-pump,circulation-pump,ozonator,light']],
+    [['--outputs', 'one-speed-pump', '--profiles', 'one-speed']],
+  ])('with %j begins a box, and names a plan only where it holds', async words => {
+    const { code, stdout } = await begin(...words)
+    expect(code).toBe(0)
     expect((await ran(['lint', box()])).code).toBe(0)
+    const [, plan] = /^ {4}tubwright (plan .*)$/mu.exec(stdout) ?? []
+    if (plan === undefined) expect(stdout).not.toContain('plan')
+    else {
+      const planned = await ran(plan.split(' '))
+      expect({ plan, code: planned.code }).toEqual({ plan, code: 0 })
+      expect(planned.stdout).toContain('Proven:')
+    }
   })
 
   it('takes its answers as options, into a folder that it makes', async () => {
@@ -48,6 +63,13 @@ describe('describe', () => {
     expect(text).toContain('id: pump-b')
     expect(text).toContain('id: one-speed-heats')
     expect(text).not.toMatch(/circulate|system: split-phase|RelayHeat2/u)
+  })
+
+  it('begins a box whose plan names the loads that it has no place for', async () => {
+    await begin('--outputs', 'two-speed-pump,circulation-pump,ozonator,light')
+    const { code, stdout } = await ran(['plan', 'large-60', '--box', box()])
+    expect(code).toBe(1)
+    expect(stdout).toContain('none is left for Jets pump B, two speeds, Blower.')
   })
 
   it('never writes over a description', async () => {
@@ -127,6 +149,16 @@ describe('lint', () => {
     expect(stderr).toMatch(/wren-3\.yaml:\d+:\d+: board\.terminals\.0\.rated is 50/u)
   })
 
+  it('points at a list that goes on below [], and does not doubt what the file is', async () => {
+    await begin()
+    spoil('  jumpers: []\n', '  jumpers: []\n    - id: J1\n      label: volts\n')
+    const { code, stderr } = await ran(['lint', box()])
+    expect(code).toBe(2)
+    expect(stderr).toContain('a list cannot go on below []; take [] away')
+    expect(stderr).toContain('1 to mend first')
+    expect(stderr).not.toContain('It may be')
+  })
+
   it('says what it lints where a file is none of it', async () => {
     const path = join(folder, 'landing.yaml')
     writeFileSync(path, 'schema: landing/1\n')
@@ -163,7 +195,7 @@ describe('help', () => {
     const { code, stdout } = await ran([command, '--help'])
     expect(code).toBe(0)
     expect(stdout).toContain(`Example:\n  tubwright ${command} `)
-    expect(stdout).toContain('Ends with 0')
+    expect(stdout.match(/Ends with 0/gu)).toHaveLength(1)
   })
 })
 

@@ -80,6 +80,24 @@ describe('the page on describing a box', () => {
     expect(said.join('\n')).toContain('Proven:')
   })
 
+  it('names ids that the skeleton has, and a position that may be called so', () => {
+    const begun = tubwright(
+      COMMANDS.find(each => each.includes(' describe --id '))
+        ?.replace('wheatear-3', 'again')
+        .split(' ')
+        .slice(2) ?? [],
+      { cwd: folder },
+    )
+    expect(begun.status).toBe(0)
+    const skeleton = readFileSync(join(folder, 'my-boxes/again.yaml'), 'utf8')
+    const named = [...PAGE.matchAll(/`(\w+)` by `\w+`/gu)].map(each => each[1] ?? '')
+    expect(named).toEqual(expect.arrayContaining(['PA1', 'FusePA', 'RelayPAhigh', 'Transformer']))
+    for (const each of named) expect(skeleton).toContain(`id: ${each},`)
+    expect(readFileSync(join(ROOT, 'docs/how-to/wheatear-3.yaml'), 'utf8')).toContain(
+      '{ id: v120, label: 120 V,',
+    )
+  })
+
   it('leads to a picture, a file and findings that are there', async () => {
     for (const [, path = ''] of PAGE.matchAll(/\]\((?!http)([^)]+)\)/gu))
       expect(existsSync(join(ROOT, 'docs/how-to', path))).toBe(true)

@@ -9,6 +9,7 @@ export const TOKENS_MAX = 100_000
 /** Descriptions nest about ten levels; a parser that recurses ends badly far above. */
 export const DEPTH_MAX = 100
 export const ALIASES_MAX = 50
+const ERRORS_MAX = 1000 // more of them say nothing more
 
 /** A diagnostic at an offset of the text. */
 export interface Placed extends Diagnostic {
@@ -79,10 +80,39 @@ const WANTS: Readonly<Partial<Record<YAMLError['code'], string>>> = {
 const syntax = ({ code, message, pos }: YAMLError): Placed =>
   placed('yaml-syntax', `${message.split('\n')[0]}`, WANTS[code] ?? 'YAML', pos[0])
 
+/** Where the brackets of an empty list end, if nothing but comments lies between them and a dash. */
+function emptyListBefore(text: string, dash: number): number | undefined {
+  if (text[dash] !== '-') return undefined
+  let end = text.lastIndexOf('\n', dash)
+  while (end > 0) {
+    const start = text.lastIndexOf('\n', end - 1) + 1
+    const line = text.slice(start, end)
+    const [, before] = /^([^#]*:\s+\[\s*\])\s*(?:\s#.*)?$/u.exec(line) ?? []
+    if (before !== undefined) return start + before.length
+    if (!/^\s*(?:#.*)?$/u.test(line)) return undefined
+    end = start - 1
+  }
+  return undefined
+}
+
+/** Errors as they are told; a list that goes on below `[]` once, at its first dash. */
+function syntaxOf(text: string, errors: readonly YAMLError[]): readonly Placed[] {
+  const slips = errors.flatMap(({ code, pos: [dash] }) => {
+    const end = code === 'MULTILINE_IMPLICIT_KEY' ? emptyListBefore(text, dash) : undefined
+    return end === undefined ? [] : [{ dash, end }]
+  })
+  const rest = errors.filter(
+    ({ pos: [at] }) => !slips.some(({ dash, end }) => at >= end && at <= dash),
+  )
+  const may = 'no list here: a list cannot go on below []; take [] away'
+  const told = slips.map(({ dash }) => placed('yaml-syntax', 'a list below []', may, dash))
+  return [...told, ...rest.map(syntax)].sort((a, b) => a.offset - b.offset)
+}
+
 /** One error leads to others behind it: of a line, the first is told. */
-function firstOfLines(errors: readonly YAMLError[], lines: LineCounter): readonly Placed[] {
+function firstOfLines(found: readonly Placed[], lines: LineCounter): readonly Placed[] {
   const seen = new Set<number>()
-  return errors.map(syntax).filter(({ offset }) => {
+  return found.filter(({ offset }) => {
     const { line } = lines.linePos(offset)
     return !seen.has(line) && seen.add(line)
   })
@@ -116,6 +146,7 @@ export function parseText(text: string): Parsed {
   const [document, second] = composer.compose(tokens, true, text.length)
   if (second) return refuse(secondDocument(second.range[0]))
   const errors = document?.errors ?? []
-  if (document === undefined || errors.length > 0) return refuse(...firstOfLines(errors, lines))
+  if (document === undefined || errors.length > 0)
+    return refuse(...firstOfLines(syntaxOf(text, errors.slice(0, ERRORS_MAX)), lines))
   return { lines, document, problems: document.warnings.map(syntax) }
 }

@@ -59,6 +59,10 @@ export function bestOption(union: z.ZodType | undefined, value: object): number 
   return most > 0 ? shared.indexOf(most) : undefined
 }
 
+/** What the keys of a record have to be; undefined where its keys are fixed. */
+export const keySchemaOf = (schema: z.ZodType | undefined): z.ZodType | undefined =>
+  schema && definitionOf(written(schema)).keyType
+
 /** The keys of each way in which something may be said. */
 export const optionKeys = (union: z.ZodType | undefined): readonly (readonly string[])[] =>
   (union ? (definitionOf(written(union)).options ?? []) : [])

@@ -223,7 +223,7 @@ function lowTerminals(x: number, hasLight: boolean): readonly Entry[] {
   return [
     ...pair('W', 'water probe', probe, ['SIG-W', 'LV-COM'], 20),
     ...pair('V', 'limit probe', probe, ['SIG-V', 'LV-COM'], 44),
-    ...pair('K', 'keypad', ['supply', 'return'], ['LV', 'LV-COM'], 68),
+    ...pair('KEY', 'keypad', ['supply', 'return'], ['LV', 'LV-COM'], 68),
     ...(hasLight ? pair('Q', 'light', ['supply', 'return'], ['LV-LT', 'LV-COM'], 92) : []),
   ]
 }
@@ -272,8 +272,9 @@ function heaterTerminals({ heaterPoles }: SkeletonAnswers, family: Family): read
 const fusedNode = ({ isPump, letter }: Output, { line }: Family): string =>
   isPump ? `${line}-${letter}` : `${line}-S`
 
+/** One word that holds the id of no terminal: ids can be replaced word by word in any order. */
 const contactId = ({ letter }: Output, lead: string): string =>
-  `R-${letter}${lead === 'low' ? '2' : '1'}`
+  `Relay${letter}${lead === 'hot' ? '' : lead}`
 
 function partsOf(
   { heaterPoles }: SkeletonAnswers,
@@ -291,16 +292,16 @@ function partsOf(
   })
   return [
     ...pumps.map(each => ({
-      id: `F-${each.letter}`,
+      id: `Fuse${each.letter}`,
       kind: 'fuse',
       across: [line, fusedNode(each, family)],
       rated: pumpAmps,
     })),
-    { id: 'F-H', kind: 'fuse', across: [line, `${line}-H`], rated: '30 A' },
+    { id: 'FuseH', kind: 'fuse', across: [line, `${line}-H`], rated: '30 A' },
     ...(mains.length > pumps.length
-      ? [{ id: 'F-S', kind: 'fuse', across: [line, `${line}-S`], rated: '10 A' }]
+      ? [{ id: 'FuseS', kind: 'fuse', across: [line, `${line}-S`], rated: '10 A' }]
       : []),
-    { id: 'F-T', kind: 'fuse', across: [line, 'TR-P'], rated: '1 A' },
+    { id: 'FuseT', kind: 'fuse', across: [line, 'TR-P'], rated: '1 A' },
     ...mains.flatMap(each =>
       Object.keys(each.leads).map(lead =>
         contact(
@@ -312,24 +313,32 @@ function partsOf(
       ),
     ),
     {
-      id: 'R-LIMIT',
+      id: 'RelayLimit',
       kind: 'contact',
       role: 'limit',
       across: [`${line}-H`, 'HT-F'],
       rated: { resistive: '30 A' },
     },
-    contact('R-H1', ['HT-F', 'HT-1'], '30 A'),
-    ...(heaterPoles === 2 ? [contact('R-H2', [returns, 'HT-2'], '30 A')] : []),
+    contact('RelayHeat1', ['HT-F', 'HT-1'], '30 A'),
+    ...(heaterPoles === 2 ? [contact('RelayHeat2', [returns, 'HT-2'], '30 A')] : []),
     {
-      id: 'T1',
+      id: 'Transformer',
       kind: 'transformer',
       primary: ['TR-P', 'N'],
       secondary: ['LV', 'LV-COM'],
       volts: { primary: controlVolts, secondary: '12 V' },
       rated: '20 VA',
     },
-    { id: 'U1', kind: 'electronics', across: ['LV', 'LV-COM'], volts: '12 V', power: '3 W' },
-    ...(outputs.some(each => each.id === 'light') ? [contact('R-Q1', ['LV', 'LV-LT'], '2 A')] : []),
+    {
+      id: 'Electronics',
+      kind: 'electronics',
+      across: ['LV', 'LV-COM'],
+      volts: '12 V',
+      power: '3 W',
+    },
+    ...(outputs.some(each => each.id === 'light')
+      ? [contact('RelayQ', ['LV', 'LV-LT'], '2 A')]
+      : []),
   ]
 }
 
@@ -394,8 +403,8 @@ function placesOf(outputs: readonly Output[]): readonly Entry[] {
       id: 'keypad',
       label: 'Keypad',
       takes: ['keypad'],
-      lands: { hot: 'K1', common: 'K2' },
-      connector: 'SK',
+      lands: { hot: 'KEY1', common: 'KEY2' },
+      connector: 'SKEY',
     },
   ]
 }
@@ -404,7 +413,7 @@ const SHAPES: Readonly<Record<string, string>> = {
   Q: 'two-way light plug',
   W: 'two-way sensor plug',
   V: 'two-way sensor plug',
-  K: 'keypad plug',
+  KEY: 'keypad plug',
 }
 
 function connectorsOf(places: readonly Entry[]): readonly Entry[] {
@@ -431,7 +440,11 @@ function commandsOf({ heaterPoles }: SkeletonAnswers, outputs: readonly Output[]
         closes: [contactId(each, lead)],
       })),
     ),
-    { id: 'heat', label: 'heat', closes: heaterPoles === 2 ? ['R-H1', 'R-H2'] : ['R-H1'] },
+    {
+      id: 'heat',
+      label: 'heat',
+      closes: heaterPoles === 2 ? ['RelayHeat1', 'RelayHeat2'] : ['RelayHeat1'],
+    },
   ]
 }
 
@@ -446,6 +459,7 @@ function profilesOf({ profiles }: SkeletonAnswers, outputs: readonly Output[]): 
       id: `${kind}-heats`,
       label: `${pump?.label ?? ''} filters and heats`,
       entered: `small switch ${index + 1} up`,
+      by: 'small-switches',
       commands: [...commands, 'heat'],
       heatsWith: [runs],
       filtersWith: [runs],
@@ -470,7 +484,7 @@ const SENSORS = [
     curve: '10k',
     reads: 'heater-outlet',
     duty: 'limit',
-    opens: ['R-LIMIT'],
+    opens: ['RelayLimit'],
     at: '48 °C',
   },
 ] as const

@@ -164,6 +164,7 @@ export function writeSkeleton(
   out.field('control-box.currentLimit.factory', box.family.limits[0], '  ')
   out.field('control-box.currentLimit.names', 'draw', '  ')
   out.field('control-box.currentLimit.entered', words.limitEntered, '  ')
+  out.field('control-box.currentLimit.by', 'small-switches', '  ')
   top('afterReset', words.afterReset)
   out.blank()
   out.explain('control-box.sensors', names, '')

@@ -1,7 +1,15 @@
 import type { Diagnostic } from '@tubwright/core'
 import type * as z from 'zod'
 import { suggested } from './nearest.ts'
-import { bestOption, keysOf, optionKeys, rawSchemaAt, schemaAt, wordsOf } from './schema-walk.ts'
+import {
+  bestOption,
+  keySchemaOf,
+  keysOf,
+  optionKeys,
+  rawSchemaAt,
+  schemaAt,
+  wordsOf,
+} from './schema-walk.ts'
 
 type Issue = z.core.$ZodIssue
 type Path = Diagnostic['path']
@@ -76,14 +84,22 @@ function withUnit(written: string, may: string): { didYouMean?: string } {
   return meant === undefined ? {} : { didYouMean: `${number} ${meant}` }
 }
 
+/** A letter before what begins with a digit, where a name has to begin with one: `v120` for 120. */
+function withLetter(written: unknown, wanted: z.ZodType | undefined): { didYouMean?: string } {
+  const near = `v${String(written)}`
+  return /^\d/u.test(String(written)) && wanted?.safeParse(near).success ? { didYouMean: near } : {}
+}
+
 /** A number, an empty place or nothing where text was wanted: what that text would have to be. */
 function wantsText(path: Path, here: unknown, schema: z.ZodType, value: unknown): Diagnostic {
   const at = rawSchemaAt(schema, path, value)
   const tried = at?.safeParse(here === undefined || here === null ? '' : String(here))
   const issue = tried?.error?.issues.find(each => each.code === 'custom')
-  const may = issue?.message ?? (typeof here === 'number' ? `text: "${here}"` : 'text')
+  const isNumber = typeof here === 'number'
+  const format = isNumber && tried?.error?.issues.find(each => each.code === 'invalid_format')
+  const may = (issue || format || undefined)?.message ?? (isNumber ? `text: "${here}"` : 'text')
   const code = codeOf(here, issue ? 'wrong-quantity' : 'wrong-type')
-  return { code, path, is: quote(here), may }
+  return { code, path, is: quote(here), may, ...(format ? withLetter(here, at) : {}) }
 }
 
 function wrongType(
@@ -127,11 +143,16 @@ function wrongSize(path: Path, here: unknown, issue: Sized): Diagnostic {
 }
 
 /** A key of free choice that is no name. */
-function wrongKey(path: Path, issue: Extract<Issue, { code: 'invalid_key' }>): Diagnostic {
+function wrongKey(
+  path: Path,
+  issue: Extract<Issue, { code: 'invalid_key' }>,
+  wanted: z.ZodType | undefined,
+): Diagnostic {
   const [first] = issue.issues
   const isSize = first?.code === 'too_small' || first?.code === 'too_big'
   const may = first && isSize ? limitOf(first) : (first?.message ?? 'a name')
-  return { code: 'unknown-key', path, is: quote(path.at(-1)), may }
+  const key = path.at(-1)
+  return { code: 'unknown-key', path, is: quote(key), may, ...withLetter(key, wanted) }
 }
 
 /** Something that may be said in several ways, and is said in none of them. */
@@ -181,15 +202,20 @@ export function tellIssue(
       return [wrongSize(path, here, issue)]
     case 'invalid_key': {
       const key = String(path.at(-1) ?? '')
-      const may = wordsOf(rawSchemaAt(schema, path.slice(0, -1), value), 'key')
-      return may.length > 0 ? unknownKeys([key], path.slice(0, -1), may) : [wrongKey(path, issue)]
+      const record = rawSchemaAt(schema, path.slice(0, -1), value)
+      const may = wordsOf(record, 'key')
+      return may.length > 0
+        ? unknownKeys([key], path.slice(0, -1), may)
+        : [wrongKey(path, issue, keySchemaOf(record))]
     }
     case 'custom': {
       const { code = 'wrong-quantity', is = quote(here) } = (issue.params ?? {}) as CustomParams
       const told = { path, is: shorten(is), may: issue.message }
       return [{ code, ...told, ...withUnit(String(here), issue.message) }]
     }
-    default:
-      return [{ code: 'wrong-value', path, is: quote(here), may: issue.message }]
+    default: {
+      const near = withLetter(here, rawSchemaAt(schema, path, value))
+      return [{ code: 'wrong-value', path, is: quote(here), may: issue.message, ...near }]
+    }
   }
 }

@@ -158,13 +158,13 @@ const keysAndNames: readonly Slip[] = [
     name: 'an id that is a number',
     from: 'id: pump-b',
     to: 'id: 2',
-    told: [['39:9 wrong-type loads 1 id', '2', 'text: "2"']],
+    told: [['39:9 wrong-type loads 1 id', '2', 'a letter, then letters, digits or hyphens', 'v2']],
   },
   {
     name: 'an id that begins with a digit',
     from: 'id: pump-b',
     to: 'id: 2pump',
-    told: [['39:9 wrong-value loads 1 id', '"2pump"', 'a letter, then letters, digits or hyphens']],
+    told: [['39:9 wrong-value loads 1 id', '"2pump"', 'a letter, then letters, digits', 'v2pump']],
   },
 ]
 
@@ -600,6 +600,32 @@ const box: readonly Slip[] = [
     told: [['16:143 wrong-quantity board terminals 0 at 0', '14', 'a number and a unit']],
   },
 ]
+const jumper = (position: string, factory: string): string => `  jumpers:
+    - id: J9
+      label: volts
+      positions:
+        - { id: ${position}, label: 120 V, joins: [[L1, N]] }
+        - { id: v240, label: 240 V, joins: [[L1, L2]] }
+      factory: ${factory}
+      rated: 20 A
+`
+describe('a jumper', () => {
+  it.each(['120', '"120"'])('whose position is %s is told what it can be at once', written => {
+    const text = demo(BOXES, 'heron-4').replace(/^ {2}jumpers:\n/mu, jumper(written, 'v240'))
+    const { diagnostics } = readControlBox('b', text)
+    expect(diagnostics).toMatchObject([
+      { path: ['board', 'jumpers', 0, 'positions', 0, 'id'], didYouMean: 'v120' },
+    ])
+    expect(diagnostics[0]?.may).not.toContain('"120"')
+  })
+
+  it('that comes in a position named by a number, too', () => {
+    const text = demo(BOXES, 'heron-4').replace(/^ {2}jumpers:\n/mu, jumper('v120', '240'))
+    expect(readControlBox('b', text).diagnostics).toMatchObject([
+      { path: ['board', 'jumpers', 0, 'factory'], is: '240', didYouMean: 'v240' },
+    ])
+  })
+})
 describe('a box', () => check(box, demo(BOXES, 'heron-4'), text => readControlBox('b', text)))
 
 const device: readonly Slip[] = [
@@ -621,7 +647,7 @@ const landing: readonly Slip[] = [
     name: 'a jumper whose name begins with a digit',
     from: 'J1: out',
     to: '1J: out',
-    told: [['5:12 unknown-key jumpers 1J', '"1J"', 'a letter, then letters, digits or hyphens']],
+    told: [['5:12 unknown-key jumpers 1J', '"1J"', 'a letter, then letters, digits', 'v1J']],
   },
   {
     name: 'a current limit without a unit',
@@ -681,6 +707,26 @@ describe('whole texts', () => {
     const tabbed = TUB.replace('  frequency: 60 Hz', '\tfrequency: 60 Hz')
     expect(codes(tabbed)[0]).toBe('8:1 yaml-syntax Tabs are not allowed as indentation')
   })
+
+  it.each([
+    ['deeper', 'a:\n  jumpers: []\n    - id: J1\n      label: x\n  z: 1\n', '3:5'],
+    ['in one column', 'a:\n  jumpers: []\n  - id: J1\n    label: x\n  z: 1\n', '3:3'],
+    ['at the edge', 'jumpers: []\n- id: J1\n  label: y\n', '2:1'],
+    [
+      'past comments',
+      'jumpers: [] # none\n  # but\n\n  - { id: J1, b: 2 }\n  - { id: J2 }\n',
+      '4:3',
+    ],
+  ])('tell a list below [], %s, once at its first dash', (_, text, at) => {
+    expect(codes(text)).toEqual([`${at} yaml-syntax a list below []`])
+  })
+
+  it.each(['jumpers: [a]\n  - b\n', 'jumpers: a []\n  - b: 1\n'])(
+    'never call %j a list below []',
+    text => {
+      expect(codes(text).join()).not.toContain('below []')
+    },
+  )
 
   it.each([
     ['a byte-order mark', (text: string) => `\ufeff${text}`],

@@ -64,6 +64,40 @@ describe('a skeleton', () => {
     )
   })
 
+  it('has parts whose ids hold no id of a terminal, and no terminal called like a usual contact', () => {
+    const outputs = [...OUTPUT_KINDS.filter(each => each !== 'light'), 'light'] as const
+    const text = write({ id: 'a', ...SKELETON_KINDS.convertible, outputs })
+    const { board } = lintText('a', text, new Map()).box ?? {}
+    const terminals = board?.terminals.map(each => each.id) ?? []
+    expect(terminals.length).toBeGreaterThan(20)
+    for (const { id } of board?.parts ?? [])
+      expect(terminals.filter(each => id.toLowerCase().includes(each.toLowerCase()))).toEqual([])
+    expect(terminals.filter(each => /^[FKRTU]\d/u.test(each))).toEqual([])
+  })
+
+  it('becomes one text, in whatever order its ids are replaced word by word', () => {
+    const { box } = lintText('a', write({ id: 'a', ...SKELETON_KINDS['two-legs'] }), new Map())
+    const count = { contact: 0, fuse: 0, terminal: 0, other: 0 }
+    const parts = (box?.board.parts ?? []).map(({ id, kind }): readonly [string, string] => {
+      if (kind === 'contact') return [id, `K${++count.contact}`]
+      return kind === 'fuse' ? [id, `F${++count.fuse}`] : [id, `TU${++count.other}`]
+    })
+    const terminals = (box?.board.terminals ?? []).map(({ id }): readonly [string, string] => [
+      id,
+      `TB${++count.terminal}`,
+    ])
+    const inOrder = (pairs: readonly (readonly [string, string])[]) =>
+      pairs.reduce(
+        (text, [from, to]) => text.replaceAll(new RegExp(`\\b${from}\\b`, 'gu'), to),
+        write({ id: 'a', ...SKELETON_KINDS['two-legs'] }),
+      )
+    const all = [...terminals, ...parts]
+    const replaced = inOrder(all)
+    expect(lintText('a', replaced, new Map())).toMatchObject({ diagnostics: [], findings: [] })
+    expect(inOrder([...parts, ...terminals])).toBe(replaced)
+    expect(inOrder(all.toReversed())).toBe(replaced)
+  })
+
   it('explains every field that it has', () => {
     const text = write({ id: 'a', ...SKELETON_KINDS.convertible })
     const names = new Set<string>()

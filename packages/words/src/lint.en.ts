@@ -15,6 +15,10 @@ export const LINT_EN = {
     'No pin of connector {connector} is terminal {terminal} of “{place}”: its plug would leave that lead out.',
   'connector-pin-elsewhere':
     'Pin {pin} of connector {connector} is terminal {terminal}, which is not of “{place}”.',
+  'supplied-plug-fits-no-socket':
+    'The plug of “{load}” is “{plug}”, and no socket of the box has that shape: {sockets}. Equal words mean that a plug fits.',
+  'place-socket-other-shape':
+    'Connector {connector} of “{place}” is “{shape}”; “{load}” of the carton goes there, and its plug is “{plug}”.',
   'connector-unused': 'Connector {connector} is of no place.',
   'fuse-in-no-path':
     'No current gets from a feed to a load through {kind} {part}. One of its two nodes is misnamed, or it bridges itself.',

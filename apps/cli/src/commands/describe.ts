@@ -113,7 +113,7 @@ function printSchema(name: SchemaName, talk: Talk): number {
 }
 
 /** Writes a commented box to begin a description from, or prints the schema of a kind of file. */
-export function runDescribe(options: DescribeOptions, talk: Talk): number {
+export async function runDescribe(options: DescribeOptions, talk: Talk): Promise<number> {
   if (options.schema !== undefined)
     return printSchema(oneOf('--schema', options.schema, SCHEMA_NAMES), talk)
   const file = join(options.out, `${options.id}.yaml`)
@@ -126,7 +126,9 @@ export function runDescribe(options: DescribeOptions, talk: Talk): number {
   talk.data(`\n${DESCRIBE_EN.next}`)
   talk.data(`  ${DESCRIBE_EN['next-edit']}\n    tubwright lint ${name} --watch`)
   talk.data(`  ${DESCRIBE_EN['next-lint']}\n    tubwright lint ${name}`)
-  const tub = 'everyday-240-circulation'
-  talk.data(`  ${DESCRIBE_EN['next-plan']}\n    tubwright plan ${tub} --box ${name}`)
+  const { tubFor } = await import('./tub-for.ts')
+  const tub = tubFor(file, text)
+  if (tub !== undefined)
+    talk.data(`  ${DESCRIBE_EN['next-plan']}\n    tubwright plan ${tub} --box ${name}`)
   return EXIT.fine
 }

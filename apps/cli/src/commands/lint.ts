@@ -66,11 +66,16 @@ function show(file: string, linted: Linted, talk: Talk, isMarked: boolean): void
   )
 }
 
+/** Whether a text could be taken apart: what it says that it is can be doubted only then. */
+const isYaml = ({ diagnostics }: Linted): boolean =>
+  !diagnostics.some(each => each.code === 'yaml-syntax')
+
 /** What cannot be read is bad input: every reason, each with its place. */
-function refuse(file: string, { kind, diagnostics }: Linted): never {
+function refuse(file: string, linted: Linted): never {
+  const { kind, diagnostics } = linted
   const message = say(LINT_TALK_EN.refused, { file, errors: diagnostics.length })
   const kinds = say(LINT_TALK_EN.kinds, { kinds: LINTED_KINDS.join(', ') })
-  throw new BadInput(kind ? message : `${message}\n${kinds}`, diagnostics)
+  throw new BadInput(kind || !isYaml(linted) ? message : `${message}\n${kinds}`, diagnostics)
 }
 
 function once(shelf: Shelf, file: string, json: boolean, talk: Talk): number {

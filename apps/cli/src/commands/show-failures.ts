@@ -1,5 +1,5 @@
 import type { PlannedRefit } from '@tubwright/core'
-import { CANNOT_EN, SETTLED_BY_EN, tellMatch } from '@tubwright/words'
+import { CANNOT_EN, SETTLED_BY_EN, say, tellMatch } from '@tubwright/words'
 import type { Talk } from '../talk.ts'
 import { showFindings } from './findings.ts'
 
@@ -50,7 +50,9 @@ function showOne({ box, failure }: Failed, talk: Talk): void {
       )
       return
     case 'cannot':
-      talk.data(`\n${talk.red('cannot')}  ${box}: ${CANNOT_EN[failure.message]}`)
+      talk.data(
+        `\n${talk.red('cannot')}  ${box}: ${say(CANNOT_EN[failure.message], failure.params)}`,
+      )
       return
     case 'open':
       return

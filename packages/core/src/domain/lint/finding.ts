@@ -21,6 +21,11 @@ export const LINT_FINDINGS = {
     severity: 'warning',
     params: ['connector', 'pin', 'terminal', 'place'],
   },
+  'supplied-plug-fits-no-socket': { severity: 'warning', params: ['load', 'plug', 'sockets'] },
+  'place-socket-other-shape': {
+    severity: 'warning',
+    params: ['place', 'connector', 'shape', 'load', 'plug'],
+  },
   'connector-unused': { severity: 'notice', params: ['connector'] },
   'fuse-in-no-path': { severity: 'warning', params: ['part', 'kind'] },
   'no-fuse-in-path': { severity: 'notice', params: ['place'] },

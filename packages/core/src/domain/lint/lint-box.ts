@@ -6,6 +6,7 @@ import { lintFuses } from './lint-fuses.ts'
 import { lintLoads } from './lint-loads.ts'
 import { lintSettings } from './lint-settings.ts'
 import { lintSolved } from './lint-solved.ts'
+import { lintSupplied } from './lint-supplied.ts'
 import { lintUses } from './lint-uses.ts'
 
 /** Terminals that the electronics read or talk through: no part of the board leads on from them. */
@@ -27,4 +28,5 @@ export const lintBox = (box: ControlBox): readonly LintFinding[] => [
   ...lintSolved(box),
   ...lintSettings(box),
   ...lintLoads(box.supplied, ['supplied']),
+  ...lintSupplied(box),
 ]

@@ -133,4 +133,10 @@ export type PlanFailure<Verdict extends Judged = Judged> =
   | { readonly reason: 'limit-reached'; readonly limit: number; readonly search: SearchReport }
   /** The survey leaves open what every landing hangs on: the question that settles it. */
   | { readonly reason: 'open'; readonly box: string; readonly question: OpenQuestion }
-  | { readonly reason: 'cannot'; readonly box: string; readonly message: CannotMessage }
+  | {
+      readonly reason: 'cannot'
+      readonly box: string
+      readonly message: CannotMessage
+      /** Of its sentence: the labels of the loads without a place, where there are too few. */
+      readonly params: Readonly<Record<string, string>>
+    }

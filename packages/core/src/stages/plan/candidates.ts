@@ -33,6 +33,21 @@ export function seatings(job: Job): readonly Seating[] {
   )
 }
 
+/** Loads for which no place is left once as many as can be have one; those that come first keep theirs. */
+export function unseated({ box, loads }: Job): readonly Load[] {
+  const takenBy = new Map<Place, Load>()
+  const seat = (load: Load, tried: Set<Place>): boolean =>
+    box.places.some(place => {
+      if (tried.has(place) || !takes(place, load) || !suitsSensor(box, place, load)) return false
+      tried.add(place)
+      const other = takenBy.get(place)
+      if (other !== undefined && !seat(other, tried)) return false
+      takenBy.set(place, load)
+      return true
+    })
+  return loads.filter(load => !seat(load, new Set()))
+}
+
 /** Strap positions, load by load, that these volts allow; undefined where some load gets none. */
 export function strapsFor(
   job: Job,

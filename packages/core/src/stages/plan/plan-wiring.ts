@@ -10,6 +10,7 @@ import { secondLines } from '../../domain/supply/circuits.ts'
 import { offersOf } from '../../domain/wiring/offers.ts'
 import { arriving, feedOf } from '../../domain/wiring/states.ts'
 import type {
+  CannotMessage,
   Judge,
   Judged,
   JudgedPlan,
@@ -28,6 +29,7 @@ import {
   mayHeatWet,
   seatings,
   strapsFor,
+  unseated,
 } from './candidates.ts'
 import { partsOf } from './parts.ts'
 
@@ -183,10 +185,16 @@ function planOf(job: Job, feed: Feed, found: Found<Judged>, search: SearchReport
   }
 }
 
+const cannot = (
+  box: string,
+  message: CannotMessage,
+  params: Readonly<Record<string, string>> = {},
+): PlanFailure<never> => ({ reason: 'cannot', box, message, params })
+
 /** Every landing sets a current limit; where none can be chosen, why. */
 function withoutLimit({ tub, box }: Job): PlanFailure<never> {
   return boundsOf(tub.supply.breaker)
-    ? { reason: 'cannot', box: box.id, message: 'no-setting-low-enough' }
+    ? cannot(box.id, 'no-setting-low-enough')
     : {
         reason: 'open',
         box: box.id,
@@ -194,11 +202,12 @@ function withoutLimit({ tub, box }: Job): PlanFailure<never> {
       }
 }
 
-const withoutCandidate = (job: Job): PlanFailure<never> => ({
-  reason: 'cannot',
-  box: job.box.id,
-  message: seatings(job).length === 0 ? 'too-few-places' : 'volts-not-together',
-})
+function withoutCandidate(job: Job): PlanFailure<never> {
+  const without = unseated(job).map(each => each.label)
+  return without.length > 0
+    ? cannot(job.box.id, 'too-few-places', { loads: without.join(', ') })
+    : cannot(job.box.id, 'volts-not-together')
+}
 
 /**
  * The best landing of this tub on this box, with what the judge says of it.
@@ -220,10 +229,10 @@ export function planWiring<Verdict extends Judged>(
   limits: SearchLimits = SEARCH_LIMITS,
 ): Outcome<JudgedPlan<Verdict>, PlanFailure<Verdict>> {
   const feed = feedOf(job)
-  if (!feed) return fail({ reason: 'cannot', box: job.box.id, message: 'not-for-system' })
+  if (!feed) return fail(cannot(job.box.id, 'not-for-system'))
   const here = arriving(job)
   if (!Object.keys(feed.lands).every(each => (here as ReadonlySet<string>).has(each)))
-    return fail({ reason: 'cannot', box: job.box.id, message: 'conductor-missing' })
+    return fail(cannot(job.box.id, 'conductor-missing'))
   const limit = currentLimitFor(job)
   if (!limit) return fail(withoutLimit(job))
   let best: Found<Verdict> | undefined

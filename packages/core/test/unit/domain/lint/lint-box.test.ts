@@ -78,6 +78,21 @@ const BAD: readonly Bad[] = [
     line: 'id: SPB',
     at: 'PA4',
   },
+  {
+    id: 'supplied-plug-fits-no-socket',
+    slips: [['      shape: keypad plug', '      shape: keypad ribbon plug']],
+    line: 'shape: keypad ribbon plug',
+    at: 'keypad ribbon plug',
+  },
+  {
+    id: 'place-socket-other-shape',
+    slips: [
+      [/(id: SKEY, shape:) keypad plug/u, '$1 two-way light plug'],
+      ['shape: keypad plug', 'shape: two-way sensor plug'],
+    ],
+    line: 'id: keypad, label: Keypad',
+    at: 'SKEY',
+  },
   { id: 'connector-unused', slips: [[', connector: SPB', '']], line: 'id: SPB' },
   { id: 'fuse-in-no-path', slips: [['[L1, L1-S]', '[L1, L1-SS]']], line: 'id: FuseS' },
   { id: 'fuse-in-no-path', slips: [['[L1, L1-S]', '[L1-S, L1-S]']], line: 'id: FuseS' },
@@ -345,6 +360,16 @@ describe('a bad box', () => {
   it('is shown for every finding', () => {
     const shown = new Set([...BAD.map(each => each.id), ...ELSEWHERE])
     expect(Object.keys(LINT_FINDINGS).filter(each => !shown.has(each as LintId))).toEqual([])
+  })
+})
+
+describe('a plug of the carton that fits nowhere', () => {
+  it('is told once, with the sockets that there are', () => {
+    const found = lint(spoilt(TWO_LEGS, [['      shape: keypad plug', '      shape: flat plug']]))
+    expect(found.map(each => each.id)).toEqual(['supplied-plug-fits-no-socket'])
+    expect(found.map(tellLint).join()).toMatch(
+      /“flat plug”.*“three-way plug” \(SPB, .*“keypad plug” \(SKEY\)/u,
+    )
   })
 })
 

@@ -43,11 +43,15 @@ test('more loads of a kind than places for them', () => {
   const [pump] = job.tub.loads
   if (!pump) throw new Error('no pump')
   const more = [
-    { ...pump, id: 'second' },
-    { ...pump, id: 'third' },
+    { ...pump, id: 'second', label: 'second pump' },
+    { ...pump, id: 'third', label: 'third pump' },
   ]
   const crowded = { ...job, loads: [...job.loads, ...more] }
-  expect(failureOf(crowded)).toMatchObject({ reason: 'cannot', message: 'too-few-places' })
+  expect(failureOf(crowded)).toMatchObject({
+    reason: 'cannot',
+    message: 'too-few-places',
+    params: { loads: expect.stringContaining('third pump') },
+  })
 })
 
 test('loads whose volts no jumper position gives', () => {
