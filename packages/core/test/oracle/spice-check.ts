@@ -1,4 +1,5 @@
-import { Simulation } from 'eecircuit-engine'
+import type { ResultType, Simulation } from 'eecircuit-engine'
+import { inTurn } from '../support/simulation.ts'
 import { buildNetwork } from './build-network.ts'
 import { switchesIn } from './configurations.ts'
 import type { RawLanding } from './raw-files.ts'
@@ -111,37 +112,26 @@ export function netlistOf(numbered: Numbered, closed: Uint8Array, hertz: number)
   ].join('\n')
 }
 
-let started: Promise<Simulation> | undefined
-
-async function start(): Promise<Simulation> {
-  const simulation = new Simulation()
-  await simulation.start()
-  return simulation
-}
-
 type Volts = ReadonlyMap<string, { readonly real: number; readonly img: number }>
 
 let runs = 0
-let last: Promise<unknown> = Promise.resolve()
+/** Node voltages by name, or why there are none. */
+const simulate = (netlist: string): Promise<Volts | string> =>
+  inTurn(simulation => simulateNow(simulation, netlist))
 
-/** One netlist after the other: the simulator holds one at a time, and all tests share it. */
-function simulate(netlist: string): Promise<Volts | string> {
-  const turn = last.then(() => simulateNow(netlist))
-  last = turn.catch(() => undefined)
-  return turn
-}
-
-/** Node voltages by name, or why there are none: a bad netlist does not throw. */
-async function simulateNow(netlist: string): Promise<Volts | string> {
-  started ??= start()
-  const simulation = await started
+/** The plot of this netlist and of no other: one that cannot be solved leaves that of the run before. */
+async function plotOf(simulation: Simulation, netlist: string): Promise<ResultType | undefined> {
   const title = `run ${++runs}`
   const named = netlist.replace('* one state of a landing', `* ${title}`)
   simulation.setNetList(named.replace('\n.ac ', '\n.options noopac\n.ac '))
   const result = await simulation.runSim()
-  // One that it cannot solve leaves the plot of the run before.
-  if (!result.header.includes(`${title}\n`))
-    return `no plot of this run: ${result.header.slice(0, 80)}`
+  return result.header.includes(`${title}\n`) ? result : undefined
+}
+
+/** Node voltages by name, or why there are none: a bad netlist does not throw. */
+async function simulateNow(simulation: Simulation, netlist: string): Promise<Volts | string> {
+  const result = await plotOf(simulation, netlist)
+  if (!result) return 'the simulator gave no plot of this run'
   const error = simulation.getError().find(each => /error|singular/iu.test(each))
   if (error !== undefined) return `the simulator says: ${error}`
   if (result.dataType !== 'complex' || !/AC Analysis/u.test(result.header))

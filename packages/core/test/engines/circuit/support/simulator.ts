@@ -1,8 +1,9 @@
-import { Simulation } from 'eecircuit-engine'
+import type { Simulation } from 'eecircuit-engine'
 import type { Complex } from '../../../../src/base/complex.ts'
 import { complex } from '../../../../src/base/complex.ts'
 import type { NodeId } from '../../../../src/engines/circuit/network.ts'
 import type { SpiceNetlist } from '../../../../src/engines/circuit/spice.ts'
+import { inTurn, theSimulation } from '../../../support/simulation.ts'
 
 /** A general circuit simulator, started once: it takes 0.35 s to load. */
 export interface Simulator {
@@ -17,9 +18,7 @@ export interface Simulator {
  * operating point, which a linear circuit does not need and which fails behind a capacitor.
  */
 export async function startSimulator(): Promise<Simulator> {
-  const simulation = new Simulation()
-  await simulation.start()
-  const solve: Simulator['solve'] = async ({ text, map }) => {
+  const solveIn = async (simulation: Simulation, { text, map }: SpiceNetlist) => {
     simulation.setNetList(text.replace('\n.ac ', '\n.options noopac\n.ac '))
     const result = await simulation.runSim()
     const errors = simulation.getError()
@@ -34,5 +33,6 @@ export async function startSimulator(): Promise<Simulator> {
       }),
     )
   }
-  return { solve }
+  await theSimulation()
+  return { solve: netlist => inTurn(simulation => solveIn(simulation, netlist)) }
 }
