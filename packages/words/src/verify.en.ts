@@ -19,6 +19,10 @@ export const VERIFY_EN = {
     '{load} has no earth lead and is not double insulated: a fault makes its metal live.',
   'main-earth-on-small-terminal':
     'The earth of the supply is on {terminal}, rated {rated:A}; a fault has to pass there until the breaker of {breaker:A} opens.',
+  'load-earth-on-small-terminal':
+    'The earth of {load} is on {terminal}, rated {rated:A}; the load draws {amps:A}, and a fault more.',
+  'run-without-earth':
+    '{cable} brings line or neutral, and no earth conductor beside it is landed at both ends.',
   'metal-not-on-earth': 'The metal of {thing} is not joined to earth.',
   'mains-tied-to-earth': 'Earth is tied to {terminal} on the tub side of the ground-fault device.',
   'metal-live': 'The metal of {thing} stands at {volts:V} to earth.',

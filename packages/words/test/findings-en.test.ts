@@ -22,6 +22,8 @@ const GIVEN: Readonly<Record<VerifyMessage, string>> = {
   'low-voltage-load-on-mains': 'load',
   'no-earth-lead': 'load',
   'main-earth-on-small-terminal': 'terminal rated breaker',
+  'load-earth-on-small-terminal': 'load terminal rated amps',
+  'run-without-earth': 'cable',
   'metal-not-on-earth': 'thing',
   'mains-tied-to-earth': 'terminal',
   'metal-live': 'thing volts',

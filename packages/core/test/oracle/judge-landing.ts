@@ -79,10 +79,9 @@ function findHazards(
 ): void {
   const network = buildNetwork(job, landing, overrides)
   judgeOnce(job, landing, network, findings)
-  const states = knownStates(job, landing.settings)
-  judgeStates(job, network, states, findings)
+  judgeStates(job, landing, network, findings)
   if (job.isTurnable)
-    judgeStates(job, buildNetwork(job, landing, overrides, true), states, findings)
+    judgeStates(job, landing, buildNetwork(job, landing, overrides, true), findings)
 }
 
 const statesByJob = new WeakMap<OracleJob, Map<string, States>>()
@@ -99,7 +98,13 @@ function knownStates(job: OracleJob, settings: RawLanding['settings']): States {
 const ALL_OFF: States = { modes: [[]], all: [[]] }
 
 /** Every state that the box reaches, then what is opened by hand: with the plug one way round. */
-function judgeStates(job: OracleJob, network: Network, states: States, findings: Findings): void {
+function judgeStates(
+  job: OracleJob,
+  landing: RawLanding,
+  network: Network,
+  findings: Findings,
+): void {
+  const states = knownStates(job, landing.settings)
   if (isFull(findings)) return
   const numbered = numberNetwork(network)
   const seenIn = (at: Configuration, isReached: Level): Seen =>
@@ -122,7 +127,7 @@ function judgeStates(job: OracleJob, network: Network, states: States, findings:
     if (isFull(findings)) return
     judgeLimitOpen(seenIn(each, isReached))
   }
-  judgeOpenings(job, numbered, { modes: reached.modes, isReached }, findings)
+  judgeOpenings(job, landing, numbered, { modes: reached.modes, isReached }, findings)
 }
 
 /** Kind 6b, along with every other state: `judged` is asked for each, until there are reasons enough. */

@@ -2,7 +2,12 @@ import type { Network } from './build-network.ts'
 import type { Findings } from './findings.ts'
 import { note } from './findings.ts'
 import { copperOf, earthedMains, mixedVolts, unearthedMetal } from './join-copper.ts'
-import { judgeConductors, judgeMainEarth } from './judge-conductors.ts'
+import {
+  judgeCircuitEarths,
+  judgeConductors,
+  judgeLoadEarths,
+  judgeMainEarth,
+} from './judge-conductors.ts'
 import { judgeSensors } from './judge-sensors.ts'
 import type { RawLanding } from './raw-files.ts'
 import type { OracleJob } from './read-job.ts'
@@ -24,6 +29,8 @@ export function judgeOnce(
   judgeDevices(job, network, findings)
   judgeConductors(job, findings)
   judgeMainEarth(job, landing, findings)
+  judgeLoadEarths(job, landing, findings)
+  judgeCircuitEarths(job, landing, findings)
   judgeSensors(job, network, findings)
 }
 

@@ -3,7 +3,9 @@ import { configurations } from './configurations.ts'
 import type { Findings, Level } from './findings.ts'
 import { above, both, isFull, note } from './findings.ts'
 import { SAFE_VOLTS } from './load-circuits.ts'
+import type { RawLanding } from './raw-files.ts'
 import type { OracleJob, Terminal } from './read-job.ts'
+import { terminalUnder } from './read-job.ts'
 import type { Numbered } from './solve-dense.ts'
 import { solveNetwork, voltsBetween } from './solve-dense.ts'
 import type { State } from './states.ts'
@@ -19,11 +21,12 @@ interface Opening {
 /** Kinds 5a and 5d: with a device open, nothing may be live at the box in any mode. */
 export function judgeOpenings(
   job: OracleJob,
+  landing: RawLanding,
   numbered: Numbered,
   at: { readonly modes: readonly State[]; readonly isReached: Level },
   findings: Findings,
 ): void {
-  const box = mainsOfBox(job, numbered.network)
+  const box = mainsOfBox(job, landing, numbered.network)
   const openings = openingsOf(job, numbered.network)
   configurations(job, numbered.network, at.modes, 'closed').forEach((mode, index) => {
     const isReached = index === 0 ? 2 : at.isReached // the first is all-off
@@ -52,14 +55,22 @@ const BYPASSED = '5a bypassed'
 const WIRED_ROUND = '5d disconnect wired round'
 
 /** The box's mains terminals; where only the box has a device, those that its feed lands on lie before it. */
-function mainsOfBox(job: OracleJob, { groundFaults }: Network) {
+function mainsOfBox(job: OracleJob, landing: RawLanding, { groundFaults }: Network) {
   const isOnlyInBox = groundFaults.every(each => each.board === 'box')
   const landed = new Set(
     Object.values(job.feed.lands).map(id => job.terminals.get(`box.${id}`)?.node),
   )
+  const feeding = new Set(
+    job.loads.flatMap(load =>
+      load.leads.map(lead => terminalUnder(job, landing, `${load.id}.${lead.id}`)?.name),
+    ),
+  )
   return [...job.terminals.values()]
     .filter(each => each.class === 'mains' && each.name.startsWith('box.'))
-    .map(terminal => ({ terminal, isSupplySide: isOnlyInBox && landed.has(terminal.node) }))
+    .map(terminal => ({
+      terminal,
+      isSupplySide: isOnlyInBox && landed.has(terminal.node) && !feeding.has(terminal.name),
+    }))
 }
 
 /**

@@ -26,12 +26,23 @@ export interface LoadCircuit {
 
 /** Every circuit of every load, at the plate values of its strap position. */
 export function loadCircuits(job: OracleJob, landing: RawLanding): LoadCircuit[] {
-  return job.loads.flatMap(load =>
-    (load.circuits ?? []).flatMap(circuit => {
+  return job.loads.flatMap(load => {
+    const isTold = hasItsData(job, landing, load)
+    return (load.circuits ?? []).flatMap(circuit => {
       const read = plateOf(job, landing, load, circuit)
-      return read.amps > 0 ? [circuitOf(load, circuit, read)] : []
-    }),
+      return read.amps > 0 ? [circuitOf(load, circuit, read, isTold)] : []
+    })
+  })
+}
+
+/** Whether each data lead is where a place of the box lands data; without a command such a motor stands. */
+function hasItsData(job: OracleJob, landing: RawLanding, load: RawLoad): boolean {
+  const sockets = job.box.places.flatMap(({ lands }) =>
+    lands['data'] === undefined ? [] : [`box.${lands['data']}`],
   )
+  return load.leads
+    .filter(each => each.function === 'data')
+    .every(each => sockets.includes(placeOfEnd(job, landing, `${load.id}.${each.id}`)))
 }
 
 /** The strap position of a load: as landed, else as found. */
@@ -50,7 +61,7 @@ interface Plate {
   readonly pf: number
 }
 
-function circuitOf(load: RawLoad, circuit: RawCircuit, plate: Plate): LoadCircuit {
+function circuitOf(load: RawLoad, circuit: RawCircuit, plate: Plate, isTold: boolean): LoadCircuit {
   const size = plate.volts / plate.amps
   return {
     name: `${load.id}.${circuit.id}`,
@@ -64,7 +75,7 @@ function circuitOf(load: RawLoad, circuit: RawCircuit, plate: Plate): LoadCircui
     isMotor: isMotor(load),
     isMains: plate.volts > SAFE_VOLTS,
     isHeater: load.kind === 'heater',
-    movesWater: (load.movesWaterThroughHeater ?? []).includes(circuit.id),
+    movesWater: isTold && (load.movesWaterThroughHeater ?? []).includes(circuit.id),
   }
 }
 

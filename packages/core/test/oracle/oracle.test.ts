@@ -29,10 +29,16 @@ const RIGHT: readonly Case[] = [
   },
 ]
 
-const HARMLESS: readonly Case[] = [
+const HARMLESS_AND_NEXT_TO_IT: readonly Case[] = [
   {
-    name: 'heater bond on a tab',
+    name: 'heater bond on a tab of 20 A',
     landing: ends({ 'heater.earth': 'box.B4' }),
+    expected: 'hazardous',
+    why: 'the heater draws 22.9 A, and a fault more',
+  },
+  {
+    name: 'earth of a 9 A pump on a tab of 10 A',
+    landing: ends({ 'pump-b.earth': 'box.D4' }),
     expected: 'harmless',
     why: 'the same node, but a terminal of lower rating',
   },
@@ -322,12 +328,15 @@ const HAZARDOUS: readonly Case[] = [
 describe('the sample tub on the sample box', () => {
   const job = sampleJob()
 
-  it.each([...RIGHT, ...HARMLESS, ...HAZARDOUS])('$name: $expected, for $why', each => {
-    const judged = judgeLanding(job, each.landing, each.overrides)
-    expect(judged.class, judged.reasons.join('; ')).toBe(each.expected)
-    if (each.reason !== undefined)
-      expect(judged.reasons).toContainEqual(expect.stringContaining(each.reason))
-  })
+  it.each([...RIGHT, ...HARMLESS_AND_NEXT_TO_IT, ...HAZARDOUS])(
+    '$name: $expected, for $why',
+    each => {
+      const judged = judgeLanding(job, each.landing, each.overrides)
+      expect(judged.class, judged.reasons.join('; ')).toBe(each.expected)
+      if (each.reason !== undefined)
+        expect(judged.reasons).toContainEqual(expect.stringContaining(each.reason))
+    },
+  )
 
   it('gives a hazardous landing the same class at its first hazard', () => {
     for (const { landing, overrides } of HAZARDOUS) {

@@ -120,6 +120,16 @@ export interface LandedConductor {
   readonly sign: 1 | -1
 }
 
+/** Whether each data lead is where a place lands data: a motor without its command stands still. */
+function hasItsData({ box }: Job, landing: Landing, load: PoweredLoad): boolean {
+  const sockets = box.places.flatMap(({ lands }) =>
+    lands.data === undefined ? [] : [`${BOX}.${lands.data}`],
+  )
+  return load.leads
+    .filter(each => each.function === 'data')
+    .every(each => sockets.includes(landing.ends[`${load.id}.${each.id}`] ?? ''))
+}
+
 function circuitsOf(job: Job, landing: Landing): readonly PlantCircuit[] {
   return job.loads.filter(isPowered).flatMap(load =>
     load.circuits.map(circuit => ({
@@ -132,7 +142,9 @@ function circuitsOf(job: Job, landing: Landing): readonly PlantCircuit[] {
       b: leadNode(load.id, circuit.across[1]),
       isMotor: isMotor(load),
       movesWater:
-        'movesWaterThroughHeater' in load && load.movesWaterThroughHeater.includes(circuit.id),
+        'movesWaterThroughHeater' in load &&
+        load.movesWaterThroughHeater.includes(circuit.id) &&
+        hasItsData(job, landing, load),
     })),
   )
 }

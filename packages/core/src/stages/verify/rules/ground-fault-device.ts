@@ -34,7 +34,8 @@ function guarded(evidence: Evidence): readonly PlantTerminal[] {
   if (!devicesOf(evidence).every(each => each.board === BOX)) return mains
   const fed = new Set(Object.values(evidence.feed?.lands ?? {}).map(id => `${BOX}.${id}`))
   const nodes = new Set(mains.filter(each => fed.has(each.name)).map(each => each.node))
-  return mains.filter(each => !nodes.has(each.node))
+  // A load's lead there is fed past the device all the same.
+  return mains.filter(({ node, ends }) => !nodes.has(node) || ends.some(end => end.of === 'lead'))
 }
 
 function bypassed(evidence: Evidence): readonly Finding[] {

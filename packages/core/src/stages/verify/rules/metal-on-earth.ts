@@ -156,6 +156,61 @@ function weakMainEarth({ job, plant }: Evidence): readonly Finding[] {
   })
 }
 
+/** A load's earth carries what its fuse lets through; less than its plate amps is no earth for it. */
+const weakLoadEarths = ({ job, plant }: Evidence): readonly Finding[] =>
+  plant.terminals.flatMap(({ name, terminal, ends }) => {
+    const owners = ends.filter(end => end.of === 'lead' && isEarth(end.function))
+    const amps = plant.circuits
+      .filter(({ load }) => owners.some(end => end.owner === load.id))
+      .map(({ draw }) => draw.to)
+    const most = Math.max(0, ...amps)
+    const load = job.loads.find(each => each.id === owners[0]?.owner)
+    return atLeast(terminal.rated.si, most)
+      ? []
+      : [
+          {
+            rule: metalOnEarth.id,
+            message: 'load-earth-on-small-terminal',
+            verdict: 'breaks' as const,
+            severity: 'danger' as const,
+            subjects: [name],
+            params: {
+              load: load?.label ?? '',
+              terminal: terminal.label ?? terminal.id,
+              rated: terminal.rated.si,
+              amps: most,
+            },
+          },
+        ]
+  })
+
+/** Every run that brings a line or a neutral brings an earth, landed at both its ends. */
+function runsWithoutEarth({ job, landing }: Evidence): readonly Finding[] {
+  const isLanded = (cable: string, conductor: string, boards: readonly string[]): boolean =>
+    boards.every(board => findTerminal(job, landing.ends[`${cable}.${conductor}@${board}`] ?? ''))
+  const runs = new Map<string, { label: string; line: boolean; earth: boolean }>()
+  for (const { id, label, from, to, conductors } of job.tub.supply.cables)
+    for (const each of conductors) {
+      const seen = runs.get(`${from} ${to}`) ?? { label, line: false, earth: false }
+      const landed = isLanded(id, each.id, [from, to])
+      runs.set(`${from} ${to}`, {
+        ...seen,
+        line: seen.line || (landed && !isEarth(each.function)),
+        earth: seen.earth || (landed && isEarth(each.function)),
+      })
+    }
+  return [...runs]
+    .filter(([, { line, earth }]) => line && !earth)
+    .map(([run, { label }]) => ({
+      rule: metalOnEarth.id,
+      message: 'run-without-earth',
+      verdict: 'breaks',
+      severity: 'danger',
+      subjects: run.split(' '),
+      params: { cable: label },
+    }))
+}
+
 function liveMetal(evidence: Evidence): readonly Finding[] {
   const high = evidence.band.high
   return worst(
@@ -187,6 +242,8 @@ export const metalOnEarth: Rule = {
       ...notOnEarth(evidence, net),
       ...unearthedLoads(evidence),
       ...weakMainEarth(evidence),
+      ...weakLoadEarths(evidence),
+      ...runsWithoutEarth(evidence),
       ...tiedToNeutral(evidence, net),
       ...liveMetal(evidence),
     ]

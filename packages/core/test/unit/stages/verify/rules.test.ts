@@ -176,6 +176,19 @@ describe('[VERIFY-4] metal on earth', () => {
     expect(found(everyday, { ends: { 'run.earth@box': 'box.E4' } }, 'VERIFY-4')).toMatchObject([
       { message: 'main-earth-on-small-terminal', severity: 'danger', subjects: ['box.E4'] },
     ]))
+  test('the earth of the heater on the tab of an accessory', () => {
+    const ends = { 'heater.earth': 'box.E4', 'ozonator.earth': 'box.H4' }
+    expect(found(everyday, { ends }, 'VERIFY-4')).toMatchObject([
+      { message: 'load-earth-on-small-terminal', severity: 'danger', subjects: ['box.E4'] },
+    ])
+  })
+  test('the earth of a second circuit off at either end', () => {
+    const split = planned('split-240', 'whimbrel-4')
+    expect(found(split, {}, 'VERIFY-4')).toEqual([])
+    expect(found(split, { ends: { 'run-30.earth@gf-30': 'insulated' } }, 'VERIFY-4')).toMatchObject(
+      [{ message: 'run-without-earth', severity: 'danger' }],
+    )
+  })
   const unearthed = (doubleInsulated: boolean) =>
     findingsOf(
       withTub(tub => ({
@@ -283,6 +296,23 @@ test('[VERIFY-7] a 12 V light that is always on is no danger', () => {
   )
   expect(findings.filter(each => each.severity === 'danger')).toEqual([])
   expect(findings.map(each => each.message)).toContain('load-elsewhere')
+})
+
+test('[VERIFY-8] a pump without its data line moves no water', () => {
+  const variable = planned('variable-speed', 'knot-3')
+  expect(found(variable, {}, 'VERIFY-8')).toEqual([])
+  expect(found(variable, { ends: { 'pump.data': 'insulated' } }, 'VERIFY-8')).toMatchObject([
+    { message: 'heater-without-water', severity: 'danger' },
+  ])
+})
+
+test('[VERIFY-6] a load ahead of the device in the box', () => {
+  const built = planned('plain-breaker-230', 'teal-32')
+  expect(found(built, {}, 'VERIFY-6')).toEqual([])
+  const ends = { 'heater.hot': 'box.a', 'heater.common': 'insulated' }
+  expect(found(built, { ends }, 'VERIFY-6').map(each => each.message)).toContain(
+    'ground-fault-bypassed',
+  )
 })
 
 describe('[VERIFY-8] moving water whenever the heater is on', () => {
