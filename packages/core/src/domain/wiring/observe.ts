@@ -163,7 +163,12 @@ export function observe(plant: Plant, state: State, circumstance: Circumstance =
       for (const element of opensWith(plant, boardOfPart(trip.part))) open.add(element)
       continue
     }
-    const shares = trip ? [] : belowPlate(plant, solved)
+    let shares: readonly BelowPlate[] | undefined
+    const motors = () => {
+      shares ??= trip ? [] : belowPlate(plant, solved)
+      return shares
+    }
+    let extra: number | undefined
     let plated: Solved | undefined
     return {
       state,
@@ -171,10 +176,13 @@ export function observe(plant: Plant, state: State, circumstance: Circumstance =
       trip,
       blown,
       opened,
-      plateExtra: shares.reduce((sum, each) => sum + each.amps * (1 / each.share - 1), 0),
+      get plateExtra() {
+        extra ??= motors().reduce((sum, each) => sum + each.amps * (1 / each.share - 1), 0)
+        return extra
+      },
       // Most states are far from any rating: solved only when somebody asks.
       get atPlate() {
-        plated ??= solveAtPlate(plant, state, { ...circumstance, open }, solved, shares)
+        plated ??= solveAtPlate(plant, state, { ...circumstance, open }, solved, motors())
         return plated
       },
     }

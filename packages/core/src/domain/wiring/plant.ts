@@ -278,6 +278,9 @@ export function plantOf(
  * of the magnitude of their sum, so that what comes by one and leaves by another counts once.
  */
 export function throughAmps({ conductors }: PlantTerminal, solved: Solved): number {
+  const [only, ...others] = conductors
+  if (!only) return 0
+  if (others.length === 0) return solved.amps(only.element)
   let [sum, magnitudes] = [NOTHING, 0]
   for (const { element, sign } of conductors) {
     const current = solved.current(element)

@@ -97,11 +97,14 @@ export function worst<Thing>(
   measure: (thing: Thing, observation: Observation) => number | undefined,
 ): readonly { readonly thing: Thing; readonly value: number; readonly at: Observation }[] {
   return things.flatMap(thing => {
-    let found: { thing: Thing; value: number; at: Observation } | undefined
+    let most = Number.NEGATIVE_INFINITY
+    let where: Observation | undefined
     for (const at of observations) {
       const value = measure(thing, at)
-      if (value !== undefined && (!found || value > found.value)) found = { thing, value, at }
+      if (value === undefined || (where && value <= most)) continue
+      most = value
+      where = at
     }
-    return found ? [found] : []
+    return where ? [{ thing, value: most, at: where }] : []
   })
 }

@@ -235,10 +235,12 @@ function weigh(
   landing: Landing,
   variants: readonly Evidence[],
   first: Evidence,
+  whole = true,
 ): PlanWeight {
   const own = judge(variants)
   const holds = !own.some(each => each.verdict === 'breaks' && each.severity !== 'notice')
-  const reset = findingsAfterReset(job, landing, own)
+  // A search has no use for what a reset leaves of a landing that breaks without it.
+  const reset = whole || holds ? findingsAfterReset(job, landing, own) : []
   const findings = [...own, ...afterReset.check({ ...first, reset })].sort(bySeverity)
   const modes = modesOf(first)
   return {
@@ -347,7 +349,7 @@ export interface Weighed extends PlanWeight {
 /** The same judgement for a search among landings, its proof and readings only when they are asked for. */
 export const weighPlan = (job: Job, landing: Landing): Outcome<Weighed, VerifyFailure> =>
   asPlan(job, landing, (variants, first) => {
-    const weight = weigh(job, landing, variants, first)
+    const weight = weigh(job, landing, variants, first, false)
     return { ...weight, verification: () => complete(job, landing, variants, first, weight) }
   })
 
