@@ -1,12 +1,10 @@
-import type { Entered } from '../../base/entered.ts'
 import type { FeedFunction, LeadFunction } from '../board/board.ts'
 import type { ControlBox, Feed, Place } from '../box/control-box.ts'
 import type { Job, Tub } from '../job.ts'
 import { BOX, jobOf } from '../job.ts'
 import type { Landing } from '../landing/landing.ts'
 import type { Load } from '../load/load.ts'
-import { isSecond, ownFunction } from '../supply/circuits.ts'
-import type { Supply, SupplyDevice } from '../supply/supply.ts'
+import { BARE_SIZE, bareSource, entered } from '../wiring/bare-source.ts'
 import type { Plant } from '../wiring/plant.ts'
 import { plantOf } from '../wiring/plant.ts'
 import { circuitElement, leadNode } from '../wiring/wire.ts'
@@ -31,61 +29,7 @@ export interface Lamp {
   readonly between: readonly [string, string]
 }
 
-const entered = <U extends string>(si: number, text: string): Entered<U> => ({
-  si: si as Entered<U>['si'],
-  text,
-})
-
-const SOURCES = ['bench', 'second-bench'] as const
 const OUTPUTS = ['hot', 'high', 'low'] as const
-const SIZE = { mm2: 13.3, text: '6 AWG' }
-
-/** A source without a protection of its own. */
-function sourceOf(functions: readonly FeedFunction[]): SupplyDevice {
-  const names = functions.map(ownFunction)
-  const corner = [entered<'m'>(0, '0 mm'), entered<'m'>(0, '0 mm')] as const
-  return {
-    schema: 'supply-device/1',
-    id: 'bench',
-    label: 'bench',
-    board: {
-      size: { width: entered<'m'>(0.1, '100 mm'), height: entered<'m'>(0.1, '100 mm') },
-      earth: 'earth',
-      terminals: names.map(each => ({
-        id: each,
-        node: each,
-        class: each === 'earth' ? 'earth' : 'mains',
-        kind: 'screw',
-        rated: entered<'A'>(1000, '1000 A'),
-        conductors: 1,
-        at: corner,
-      })),
-      connectors: [],
-      parts: [],
-      jumpers: [],
-    },
-    fedAt: Object.fromEntries(names.map(each => [each, each])),
-    lands: {},
-    tails: [],
-  }
-}
-
-const cableOf = (functions: readonly FeedFunction[], index: number): Supply['cables'][number] => ({
-  id: `run-${index}`,
-  label: 'run',
-  from: SOURCES[index] ?? '',
-  to: BOX,
-  length: entered<'m'>(1, '1 m'),
-  moulded: false,
-  conductors: functions.map(each => ({
-    id: each,
-    function: each,
-    size: SIZE,
-    colour: 'black',
-    from: ownFunction(each),
-  })),
-})
-
 const outputsOf = ({ lands }: Place): readonly LeadFunction[] =>
   OUTPUTS.filter(each => lands[each] !== undefined)
 
@@ -101,7 +45,12 @@ function lampLoad(place: Place): readonly Load[] {
       label: place.label,
       volts: entered<'V'>(120, '120 V'),
       doubleInsulated: true,
-      leads: functions.map(each => ({ id: each, function: each, size: SIZE, colour: 'black' })),
+      leads: functions.map(each => ({
+        id: each,
+        function: each,
+        size: BARE_SIZE,
+        colour: 'black',
+      })),
       circuits: outputs.map(each => ({
         id: each,
         across: [each, 'common'],
@@ -112,34 +61,11 @@ function lampLoad(place: Place): readonly Load[] {
   ]
 }
 
-const circuitsIn = (feed: Feed): readonly (readonly FeedFunction[])[] => {
-  const all = Object.keys(feed.lands) as FeedFunction[]
-  return [all.filter(each => !isSecond(each)), all.filter(isSecond)].filter(each => each.length > 0)
-}
-
 /** The box alone on one of its feeds; its rules may be those of another box on the same board. */
 export function benchJob(box: ControlBox, feed: Feed): Job {
-  const circuits = circuitsIn(feed)
-  const tub: Tub = {
-    id: 'bench',
-    region: box.regions[0] ?? 'US',
-    supply: {
-      system: feed.system,
-      frequency: box.frequencies[0] ?? entered<'Hz'>(60, '60 Hz'),
-      breaker: { kind: 'unknown', reason: 'does not exist' },
-      turnable: false,
-      devices: circuits.map((_, index) => ({
-        id: SOURCES[index] ?? '',
-        device: SOURCES[index] ?? '',
-        ...(index > 0 ? { fedBy: { leg1: 'leg1', leg2: 'leg2', leg3: 'leg3' } as const } : {}),
-      })),
-      cables: circuits.map(cableOf),
-    },
-    loads: box.places.flatMap(lampLoad),
-  }
-  const devices = new Map(
-    circuits.map((functions, index) => [SOURCES[index] ?? '', sourceOf(functions)] as const),
-  )
+  const { supply, devices } = bareSource(box, feed)
+  const loads = box.places.flatMap(lampLoad)
+  const tub: Tub = { id: 'bench', region: box.regions[0] ?? 'US', supply, loads }
   return jobOf(tub, { ...box, feeds: [feed], supplied: [] }, devices)
 }
 

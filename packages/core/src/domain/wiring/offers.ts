@@ -3,9 +3,8 @@ import type { ControlBox, Feed, Place } from '../box/control-box.ts'
 import type { Job, Tub } from '../job.ts'
 import { BOX, findTerminal, jobOf } from '../job.ts'
 import type { Landing } from '../landing/landing.ts'
-import type { SupplyCircuit } from '../supply/circuits.ts'
-import { isSecond, ownFunction } from '../supply/circuits.ts'
-import type { SupplyDevice } from '../supply/supply.ts'
+import type { SecondLines } from './bare-source.ts'
+import { bareSource, entered, SAME_LINES } from './bare-source.ts'
 import type { Plant, Solved } from './plant.ts'
 import { plantOf, solveState } from './plant.ts'
 import { boardNode, jumperContact } from './wire.ts'
@@ -17,90 +16,9 @@ export interface Offer {
   readonly volts: ReadonlyMap<string, ReadonlyMap<LeadFunction, number>>
 }
 
-const entered = <U extends string>(si: number, text: string) => ({
-  si: si as number & { readonly unit: U },
-  text,
-})
-
-const AT: SupplyDevice['board']['terminals'][number]['at'] = [
-  entered<'m'>(0, '0 mm'),
-  entered<'m'>(0, '0 mm'),
-]
-
-/** Where a bare source arrives: one circuit, and a second one where the feed has two. */
-const ORIGINS = ['origin', 'second-origin'] as const
-
-/** A source without a protection, joined straight to the terminals of one circuit of a feed. */
-function origin(functions: readonly FeedFunction[]): SupplyDevice {
-  return {
-    schema: 'supply-device/1',
-    id: 'origin',
-    label: 'origin',
-    board: {
-      size: { width: entered<'m'>(0.1, '100 mm'), height: entered<'m'>(0.1, '100 mm') },
-      earth: 'earth',
-      terminals: functions.map(ownFunction).map(each => ({
-        id: each,
-        node: each,
-        class: each === 'earth' ? 'earth' : 'mains',
-        kind: 'screw',
-        rated: entered<'A'>(1000, '1000 A'),
-        conductors: 1,
-        at: AT,
-      })),
-      connectors: [],
-      parts: [],
-      jumpers: [],
-    },
-    fedAt: Object.fromEntries(functions.map(ownFunction).map(each => [each, each])),
-    lands: {},
-    tails: [],
-  }
-}
-
-/** Which lines of the source a second circuit brings; the same as the first where nobody says. */
-export type SecondLines = SupplyCircuit['lines']
-
 function emptyJob(box: ControlBox, feed: Feed, second: SecondLines): Job {
-  const all = Object.keys(feed.lands) as FeedFunction[]
-  const circuits = [all.filter(each => !isSecond(each)), all.filter(isSecond)].filter(
-    each => each.length > 0,
-  )
-  const cables = circuits.map((functions, index) => ({
-    id: `run-${index}`,
-    label: 'run',
-    from: ORIGINS[index] ?? '',
-    to: BOX,
-    length: entered<'m'>(1, '1 m'),
-    moulded: false,
-    conductors: functions.map(each => ({
-      id: each,
-      function: each,
-      size: { mm2: 13.3, text: '6 AWG' },
-      colour: 'black' as const,
-      from: ownFunction(each),
-    })),
-  }))
-  const tub: Tub = {
-    id: 'empty',
-    region: box.regions[0] ?? 'US',
-    supply: {
-      system: feed.system,
-      frequency: box.frequencies[0] ?? entered<'Hz'>(60, '60 Hz'),
-      breaker: { kind: 'unknown', reason: 'does not exist' },
-      turnable: false,
-      devices: circuits.map((_, index) => ({
-        id: ORIGINS[index] ?? '',
-        device: ORIGINS[index] ?? '',
-        ...(index > 0 ? { fedBy: second } : {}),
-      })),
-      cables,
-    },
-    loads: [],
-  }
-  const devices = new Map(
-    circuits.map((functions, index) => [ORIGINS[index] ?? '', origin(functions)] as const),
-  )
+  const { supply, devices } = bareSource(box, feed, second)
+  const tub: Tub = { id: 'empty', region: box.regions[0] ?? 'US', supply, loads: [] }
   return jobOf(tub, { ...box, supplied: [] }, devices)
 }
 
@@ -194,7 +112,7 @@ function acrossOf(box: ControlBox, plant: Plant, jumpers: Offer['jumpers']): Acr
 export function offersOf(
   box: ControlBox,
   feed: Feed,
-  second: SecondLines = { leg1: 'leg1', leg2: 'leg2', leg3: 'leg3' },
+  second: SecondLines = SAME_LINES,
 ): readonly Offer[] {
   const job = emptyJob(box, feed, second)
   const plantWith = (jumpers: Offer['jumpers']) =>

@@ -54,14 +54,10 @@ export interface Plant {
   readonly protections: Protections
   /** Where its states are solved, one after the other. */
   readonly scratch: Workspace
-  /** Contacts closed whatever is commanded: poles, switches, fuses. */
-  readonly alwaysClosed: readonly string[]
   /** The limit contacts of the box. */
   readonly limitContacts: readonly string[]
   /** Elements of the network; a part that nothing feeds has none. */
   readonly elements: ReadonlySet<string>
-  /** Contacts closed with nothing commanded, limit contacts aside. */
-  readonly restClosed: readonly string[]
   /** Contacts that each command closes, and those at rest closed that it opens. */
   readonly closedBy: ReadonlyMap<string, readonly string[]>
   readonly openedBy: ReadonlyMap<string, readonly string[]>
@@ -264,10 +260,8 @@ export function plantOf(
     terminals: terminalsOf(job, landing),
     resting: contactStates(compiled.value, new Set([...held, ...limits, ...restClosed])),
     protections: protectionsOf(job, parts),
-    alwaysClosed: held,
     limitContacts: limits,
     elements: new Set(wiring.network.elements.map(each => each.id)),
-    restClosed,
     closedBy: contactsOf('closes'),
     openedBy: contactsOf('opens'),
   })
@@ -299,28 +293,7 @@ export interface Circumstance {
   readonly closed?: readonly string[]
 }
 
-/** The contacts closed in a state. */
-export function closedIn(
-  plant: Plant,
-  state: State,
-  circumstance: Circumstance = {},
-): ReadonlySet<string> {
-  const closed = new Set([
-    ...plant.alwaysClosed,
-    ...plant.restClosed,
-    ...(circumstance.closed ?? []),
-  ])
-  if (circumstance.limitOpen !== true) for (const each of plant.limitContacts) closed.add(each)
-  for (const command of state.commands)
-    for (const each of plant.closedBy.get(command) ?? []) closed.add(each)
-  for (const command of state.commands)
-    for (const each of plant.openedBy.get(command) ?? []) closed.delete(each)
-  if (circumstance.limitOpen === true) for (const each of plant.limitContacts) closed.delete(each)
-  for (const each of circumstance.open ?? []) closed.delete(each)
-  return closed
-}
-
-/** The same by contact, one byte each, as the engine wants them. */
+/** The contacts in a state, one byte each, 1 for closed, as the engine wants them. */
 export function contactsIn(
   plant: Plant,
   state: State,
@@ -343,6 +316,16 @@ export function contactsIn(
 }
 
 const NONE: readonly string[] = []
+
+/** The same by name: the contacts closed in a state. */
+export function closedIn(
+  plant: Plant,
+  state: State,
+  circumstance: Circumstance = {},
+): ReadonlySet<string> {
+  const states = contactsIn(plant, state, circumstance)
+  return new Set(plant.compiled.contacts.filter((_, index) => states[index] === 1))
+}
 
 /** A solved state, by the names of the job. Amps and volts at nominal supply, RMS. */
 export interface Solved {

@@ -1,5 +1,6 @@
 import type { Finding } from '../../base/verdict.ts'
 import type { Landing } from '../../domain/landing/landing.ts'
+import type { JumperSetting, StrapSetting } from '../../domain/landing/positions.ts'
 import type { Change, OpenQuestion } from '../match/artifact.ts'
 
 /** Where one load goes. */
@@ -19,24 +20,6 @@ export interface PlannedPart {
     | 'caps'
   readonly subjects: readonly string[]
   readonly params: Readonly<Record<string, string | number>>
-}
-
-export interface JumperSetting {
-  readonly jumper: string
-  readonly label: string
-  readonly from: string
-  readonly to: string
-  readonly fromLabel: string
-  readonly toLabel: string
-  readonly moves: boolean
-}
-
-export interface StrapSetting {
-  readonly load: string
-  readonly label: string
-  readonly from: string
-  readonly to: string
-  readonly moves: boolean
 }
 
 /** How good a plan is, most important first; smaller is better in every one. */

@@ -3,9 +3,8 @@ import type { Outcome } from '../../base/outcome.ts'
 import { fail, ok } from '../../base/outcome.ts'
 import type { Feed } from '../../domain/box/control-box.ts'
 import type { Job } from '../../domain/job.ts'
-import { BOX } from '../../domain/job.ts'
 import type { Landing } from '../../domain/landing/landing.ts'
-import { isPowered } from '../../domain/load/load.ts'
+import { jumperSettings, movedEnds, strapSettings } from '../../domain/landing/positions.ts'
 import { secondLines } from '../../domain/supply/circuits.ts'
 import { offersOf } from '../../domain/wiring/offers.ts'
 import { arriving, feedOf } from '../../domain/wiring/states.ts'
@@ -14,11 +13,9 @@ import type {
   Judge,
   Judged,
   JudgedPlan,
-  JumperSetting,
   PlanFailure,
   Score,
   SearchReport,
-  StrapSetting,
   WiringPlan,
 } from './artifact.ts'
 import type { Seating } from './candidates.ts'
@@ -81,33 +78,10 @@ function* candidatesOf(
   }
 }
 
-const jumpersOf = ({ box }: Job, landing: Landing): readonly JumperSetting[] =>
-  box.board.jumpers.map(jumper => {
-    const to = landing.jumpers[jumper.id] ?? jumper.factory
-    const labelOf = (id: string) => jumper.positions.find(each => each.id === id)?.label ?? id
-    return {
-      jumper: jumper.id,
-      label: jumper.label,
-      from: jumper.factory,
-      to,
-      fromLabel: labelOf(jumper.factory),
-      toLabel: labelOf(to),
-      moves: to !== jumper.factory,
-    }
-  })
-
-const strapsOf = (job: Job, landing: Landing): readonly StrapSetting[] =>
-  job.loads.flatMap(load => {
-    if (!isPowered(load) || !load.straps) return []
-    const from = load.straps.found
-    const to = landing.straps[load.id] ?? from
-    return [{ load: load.id, label: load.label, from, to, moves: from !== to }]
-  })
-
 /** How good a proven landing is. */
 export function scoreOf(job: Job, landing: Landing, adapters: number, verification: Judged): Score {
-  const jumpers = jumpersOf(job, landing).filter(each => each.moves).length
-  const straps = strapsOf(job, landing).filter(each => each.moves).length
+  const jumpers = jumperSettings(job, landing).filter(each => each.moves).length
+  const straps = strapSettings(job, landing).filter(each => each.moves).length
   return {
     dangers: verification.findings.filter(each => each.severity === 'danger').length,
     warnings: verification.findings.filter(each => each.severity === 'warning').length,
@@ -165,8 +139,8 @@ function planOf(job: Job, feed: Feed, found: Found<Judged>, search: SearchReport
     feed: feed.id,
     landing,
     assignments: [...seating].map(([load, place]) => ({ load: load.id, place: place.id })),
-    jumpers: jumpersOf(job, landing),
-    straps: strapsOf(job, landing),
+    jumpers: jumperSettings(job, landing),
+    straps: strapSettings(job, landing),
     parts: partsOf(job, landing),
     changes: [],
     reidentify: found.verification.findings
@@ -174,12 +148,7 @@ function planOf(job: Job, feed: Feed, found: Found<Judged>, search: SearchReport
       .flatMap(each => each.subjects),
     capped: job.ends.filter(end => landing.ends[end.id] === 'insulated').map(end => end.id),
     unusedPlaces: job.box.places.filter(place => !used.has(place.id)).map(place => place.id),
-    moved: job.ends.flatMap(end => {
-      const to = landing.ends[end.id]
-      return end.board !== BOX && end.found !== undefined && to !== undefined && to !== end.found
-        ? [{ end: end.id, from: end.found, to }]
-        : []
-    }),
+    moved: movedEnds(job, landing),
     score: found.score,
     search,
   }
