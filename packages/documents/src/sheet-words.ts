@@ -8,7 +8,7 @@ import type {
   SheetText,
   WireRole,
 } from '@tubwright/core'
-import type { SHEET_PAGE_EN } from '@tubwright/words'
+import type { SHEET_PAGE_EN, Words } from '@tubwright/words'
 import { say } from '@tubwright/words'
 
 /** Everything that a sheet needs of one language. */
@@ -26,6 +26,31 @@ export interface SheetWords {
   /** What is to be done about a change, by its kind. */
   readonly toGet: Readonly<Record<Change['kind'], string>>
   readonly questionText: (question: OpenQuestion) => string
+  /** That nobody qualified has read these words yet; it stands at the head of whatever is printed. */
+  readonly unreviewedNotice?: string
+}
+
+/**
+ * What a sheet needs of a language.
+ *
+ * @param nameOf - what a person calls a command of the box
+ */
+export function sheetWords(words: Words, nameOf: (command: string) => string): SheetWords {
+  const { page, hasUnreviewed, unreviewedNotice } = words
+  return {
+    language: words.language,
+    messages: words.sheet,
+    // A part alone has a head of its own, which must say it too.
+    page: hasUnreviewed ? { ...page, partOnly: `${page.partOnly} ${unreviewedNotice}` } : page,
+    colours: words.colours,
+    lines: words.lines,
+    severities: words.severities,
+    findingText: finding => words.tellFinding(finding, nameOf),
+    questionText: words.tellMatch,
+    changeText: change => words.tellChange(change),
+    toGet: words.toGet,
+    ...(hasUnreviewed ? { unreviewedNotice } : {}),
+  }
 }
 
 const isText = (param: SheetParam): param is SheetText =>

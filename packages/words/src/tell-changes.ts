@@ -1,54 +1,43 @@
 import type { BoxChanges, Change, LoadSpec, Replacement, Shortfall } from '@tubwright/core'
-import type { ChangeMessage, SupplyMessage } from './changes.en.ts'
-import {
-  ANOTHER_EN,
-  CHANGE_EN,
-  CHANGES_EN,
-  CURRENT_EN,
-  FOUND_AMPS_EN,
-  SPEC_EN,
-  STOPPED_EN,
-  SUPPLY_EN,
-} from './changes.en.ts'
+import type { ChangeMessage, SupplyMessage } from './en/changes.ts'
 import type { Params } from './say.ts'
 import { say } from './say.ts'
+import { speak } from './spoken.ts'
 import { tellMatch } from './tell.ts'
+import type { Tables, ToldChange } from './words.ts'
 
 /** What a load is chosen by, as a list. */
-function specText({ volts, amps, current, curve }: LoadSpec, ampsText: string): string {
+function specText(
+  { spec, current: currents }: Tables,
+  { volts, amps, current, curve }: LoadSpec,
+  ofAmps: 'amps' | 'found-amps',
+): string {
   return [
-    ...(volts === undefined ? [] : [say(SPEC_EN.volts, { value: volts })]),
-    ...(amps === undefined ? [] : [say(ampsText, { value: amps })]),
-    ...(current === undefined ? [] : [say(SPEC_EN.current, { value: CURRENT_EN[current] })]),
-    ...(curve === undefined ? [] : [say(SPEC_EN.curve, { value: curve })]),
+    ...(volts === undefined ? [] : [say(spec.volts, { value: volts })]),
+    ...(amps === undefined ? [] : [say(spec[ofAmps], { value: amps })]),
+    ...(current === undefined ? [] : [say(spec.current, { value: currents[current] })]),
+    ...(curve === undefined ? [] : [say(spec.curve, { value: curve })]),
   ].join(', ')
 }
 
-function replacementText({ label, of, from, to }: Replacement): string {
+function replacementText(tables: Tables, { label, of, from, to }: Replacement): string {
+  const { change, another } = tables
   const params = {
     load: label,
-    another: ANOTHER_EN[of],
-    to: specText(to, SPEC_EN.amps),
-    from: specText(from, FOUND_AMPS_EN),
+    another: another[of],
+    to: specText(tables, to, 'amps'),
+    from: specText(tables, from, 'found-amps'),
   }
-  if (!to.earthed) return say(CHANGE_EN.replace, params)
-  return say(
-    params.to === '' ? CHANGE_EN['replace-earthed'] : CHANGE_EN['replace-earthed-too'],
-    params,
-  )
+  if (!to.earthed) return say(change.replace, params)
+  return say(change[params.to === '' ? 'replace-earthed' : 'replace-earthed-too'], params)
 }
 
-/**
- * One change in English.
- *
- * @param withPlate - that a blanking plate comes with a new keypad
- */
-export function tellChange(change: Change, withPlate = false): string {
+export function tellChange(tables: Tables, change: Change, withPlate: boolean): string {
   const tell = (message: ChangeMessage, params: Params = {}) =>
-    say(CHANGE_EN[message], { load: change.label, ...params })
+    say(tables.change[message], { load: change.label, ...params })
   switch (change.kind) {
     case 'replace':
-      return replacementText(change)
+      return replacementText(tables, change)
     case 'from-carton': {
       const keypad = withPlate ? 'new-keypad-and-plate' : 'new-keypad'
       return tell(change.of === 'keypad' ? keypad : 'from-carton', { to: change.to })
@@ -66,48 +55,50 @@ export function tellChange(change: Change, withPlate = false): string {
   }
 }
 
-/** Changes in English, in their order, each with itself. */
-export function tellChanges(
-  changes: readonly Change[],
-): readonly { readonly change: Change; readonly told: string }[] {
+export function tellChanges(tables: Tables, changes: readonly Change[]): readonly ToldChange[] {
   const withPlate = changes.some(each => each.kind === 'blanking-plate')
-  return changes.map(change => ({ change, told: tellChange(change, withPlate) }))
+  return changes.map(change => ({ change, told: tellChange(tables, change, withPlate) }))
 }
 
-/** Which change of the supply a shortfall asks for. */
-export const tellSupply = ({ message, params }: Shortfall): string =>
-  say(SUPPLY_EN[message as SupplyMessage], params)
+export const tellSupply = (tables: Tables, { message, params }: Shortfall): string =>
+  speak(tables, tables.supply[message as SupplyMessage], message, params)
 
-const sentences = (shortfalls: readonly Shortfall[]): string => shortfalls.map(tellMatch).join(' ')
+const sentences = (tables: Tables, shortfalls: readonly Shortfall[]): string =>
+  shortfalls.map(each => tellMatch(tables, each)).join(' ')
 
 /** Of several like sentences each once. */
 const listed = (all: readonly string[]): string => [...new Set(all)].join('; ')
 
-/** What changes would do for a box, in one line each: the changes themselves are told apart. */
-export function tellOutcome(changes: BoxChanges): readonly string[] {
-  switch (changes.outcome) {
+/** What the supply would have to become, and what stays beside it. */
+function outOfReach(
+  tables: Tables,
+  { supply, others }: Extract<BoxChanges, { outcome: 'out-of-reach' }>,
+): readonly string[] {
+  const { changes } = tables
+  const rest =
+    others.length > 0 || supply.length === 0
+      ? [say(changes['nothing-helps'], { which: sentences(tables, others) })]
+      : []
+  if (supply.length === 0) return rest
+  const which = listed(supply.map(each => tellSupply(tables, each)))
+  const first = others.length > 0 ? 'not-supply-alone' : 'only-supply'
+  return [say(changes[first], { which }), ...rest]
+}
+
+export function tellOutcome(tables: Tables, told: BoxChanges): readonly string[] {
+  const { changes, stopped } = tables
+  switch (told.outcome) {
     case 'found':
-      return [say(CHANGES_EN[changes.proof], { cost: changes.cost })]
-    case 'out-of-reach': {
-      const { supply, others } = changes
-      if (supply.length === 0)
-        return [say(CHANGES_EN['nothing-helps'], { which: sentences(others) })]
-      const which = listed(supply.map(tellSupply))
-      const first = others.length > 0 ? 'not-supply-alone' : 'only-supply'
-      return [
-        say(CHANGES_EN[first], { which }),
-        ...(others.length > 0
-          ? [say(CHANGES_EN['nothing-helps'], { which: sentences(others) })]
-          : []),
-      ]
-    }
+      return [say(changes[told.proof], { cost: told.cost })]
+    case 'out-of-reach':
+      return outOfReach(tables, told)
     case 'none':
-      return changes.unmended.length > 0
-        ? [say(CHANGES_EN.unmended, { which: sentences(changes.unmended) })]
-        : [say(CHANGES_EN.none, { considered: changes.search.considered })]
+      return told.unmended.length > 0
+        ? [say(changes.unmended, { which: sentences(tables, told.unmended) })]
+        : [say(changes.none, { considered: told.search.considered })]
     case 'no-plan':
-      return [say(CHANGES_EN['no-plan'], { tried: changes.tried })]
+      return [say(changes['no-plan'], { tried: told.tried })]
     case 'limit-reached':
-      return [say(STOPPED_EN[changes.of], { limit: changes.limit })]
+      return [say(stopped[told.of], { limit: told.limit })]
   }
 }

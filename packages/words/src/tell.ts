@@ -8,72 +8,66 @@ import type {
   Shortfall,
 } from '@tubwright/core'
 import { invariant } from '@tubwright/core'
-import { LINT_EN } from './lint.en.ts'
-import { MATCH_EN } from './match.en.ts'
 import type { Params } from './say.ts'
 import { say } from './say.ts'
-import { DIAGNOSTIC_EN, DID_YOU_MEAN_EN, WARNING_EN } from './terms.en.ts'
-import {
-  AT_LEAST_EN,
-  AT_MOST_EN,
-  NOTHING_ON_EN,
-  PROVIDED_EN,
-  VERIFY_EN,
-  WHEN_ON_EN,
-} from './verify.en.ts'
+import { speak } from './spoken.ts'
+import type { Tables } from './words.ts'
 
 function sentence(
-  table: Readonly<Record<string, string>>,
+  tables: Tables,
+  table: 'verify' | 'match',
   message: string,
   params: Params,
 ): string {
-  const template = table[message]
+  const templates: Readonly<Record<string, string>> = tables[table]
+  const template = templates[message]
   invariant(template !== undefined, `no sentence for ${message}`)
-  return say(template, params)
+  return speak(tables, template, message, params)
 }
 
 /** Each bound once: two circuits of one load often share it. */
-function boundsText(bounds: readonly DrawBound[]): string {
+function boundsText({ round }: Tables, bounds: readonly DrawBound[]): string {
   const told = bounds.flatMap(({ label, atMost, atLeast }) => [
-    ...(atMost === undefined ? [] : [say(AT_MOST_EN, { label, amps: atMost })]),
-    ...(atLeast === undefined ? [] : [say(AT_LEAST_EN, { label, amps: atLeast })]),
+    ...(atMost === undefined ? [] : [say(round['at-most'], { label, amps: atMost })]),
+    ...(atLeast === undefined ? [] : [say(round['at-least'], { label, amps: atLeast })]),
   ])
   return [...new Set(told)].join(', ')
 }
 
-/**
- * One finding in English, with what was on where it is worst.
- *
- * @param nameOf - what a person calls a command of the box
- */
 export function tellFinding(
+  tables: Tables,
   { message, params, on, provided }: Finding,
-  nameOf: (command: string) => string = command => command,
+  nameOf: (command: string) => string,
 ): string {
-  const plain = sentence(VERIFY_EN, message, params)
+  const { round } = tables
+  const plain = sentence(tables, 'verify', message, params)
   const when = on
-    ? say(on.length > 0 ? WHEN_ON_EN : NOTHING_ON_EN, {
+    ? say(round[on.length > 0 ? 'when-on' : 'nothing-on'], {
         sentence: plain,
         on: on.map(nameOf).join(', '),
       })
     : plain
   return provided && provided.length > 0
-    ? say(PROVIDED_EN, { sentence: when, assumed: boundsText(provided) })
+    ? say(round.provided, { sentence: when, assumed: boundsText(tables, provided) })
     : when
 }
 
-/** Why a box cannot serve, what is open, or what a tub asks, in English. */
-export const tellMatch = ({ message, params }: Shortfall | OpenQuestion | Requirement): string =>
-  sentence(MATCH_EN, message, params)
+export const tellMatch = (
+  tables: Tables,
+  { message, params }: Shortfall | OpenQuestion | Requirement,
+): string => sentence(tables, 'match', message, params)
 
-/** What lint found, in English. */
-export const tellLint = ({ id, params }: LintFinding): string => say(LINT_EN[id], params)
+export const tellLint = (tables: Tables, { id, params }: LintFinding): string =>
+  speak(tables, tables.lint[id], id, params)
 
-/** A diagnostic in English: what is, what may be, what was perhaps meant; a warning says it is one. */
-export function tellDiagnostic({ code, path, is, may, didYouMean, severity }: Diagnostic): string {
-  const where = path.length > 0 ? path.join('.') : 'it'
-  const plain = say(DIAGNOSTIC_EN[code], { path: where, is, may })
-  const near = didYouMean === undefined ? '' : ` ${say(DID_YOU_MEAN_EN, { near: didYouMean })}`
+export function tellDiagnostic(
+  { diagnostics, diagnosed }: Tables,
+  { code, path, is, may, didYouMean, severity }: Diagnostic,
+): string {
+  const where = path.length > 0 ? path.join('.') : diagnosed['whole-file']
+  const plain = say(diagnostics[code], { path: where, is, may })
+  const near =
+    didYouMean === undefined ? '' : ` ${say(diagnosed['did-you-mean'], { near: didYouMean })}`
   const told = `${plain}${near}`
-  return severity === 'warning' ? say(WARNING_EN, { told }) : told
+  return severity === 'warning' ? say(diagnosed.warning, { told }) : told
 }

@@ -3,7 +3,7 @@ import type { BoxChanges, Change, Shortfall } from '@tubwright/core'
 import { cheapestChanges } from '@tubwright/core'
 import { readControlBox, readSupplyDevice, readSurvey } from '@tubwright/formats'
 import { describe, expect, it } from 'vitest'
-import type { ChangeMessage, ChangesMessage, SupplyMessage } from '../src/changes.en.ts'
+import type { ChangeMessage, ChangesMessage, SupplyMessage } from '../src/en/changes.ts'
 import {
   ANOTHER_EN,
   CHANGE_EN,
@@ -11,9 +11,9 @@ import {
   STOPPED_EN,
   SUPPLY_EN,
   TO_GET_EN,
-} from '../src/changes.en.ts'
+} from '../src/en/changes.ts'
+import { tellChange, tellChanges, tellOutcome } from '../src/en/index.ts'
 import { holesOf } from '../src/say.ts'
-import { tellChange, tellChanges, tellOutcome } from '../src/tell-changes.ts'
 
 /** What is given with each sentence. */
 const GIVEN: Readonly<Record<ChangeMessage, string>> = {

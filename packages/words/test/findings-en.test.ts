@@ -3,11 +3,11 @@ import type { Finding, Job, Landing } from '@tubwright/core'
 import { jobOf, judgeLanding, planAndProve, planRefit } from '@tubwright/core'
 import { readControlBox, readSupplyDevice, readSurvey } from '@tubwright/formats'
 import { describe, expect, it } from 'vitest'
+import { tellFinding } from '../src/en/index.ts'
+import { VERDICT_EN } from '../src/en/terms.ts'
+import type { VerifyMessage } from '../src/en/verify.ts'
+import { ROUND_EN, VERIFY_EN } from '../src/en/verify.ts'
 import { holesOf } from '../src/say.ts'
-import { tellFinding } from '../src/tell.ts'
-import { VERDICT_EN } from '../src/terms.en.ts'
-import type { VerifyMessage } from '../src/verify.en.ts'
-import { PROVIDED_EN, VERIFY_EN } from '../src/verify.en.ts'
 
 /** What each rule gives with its message; a name in brackets is given and left unsaid. */
 const GIVEN: Readonly<Record<VerifyMessage, string>> = {
@@ -209,7 +209,7 @@ describe('the sentence of every finding', () => {
     const provided = planRefit(survey, boxes, devices).plans.flatMap(each =>
       each.verification.findings.filter(({ provided }) => provided !== undefined),
     )
-    const [before = '', after = ''] = PROVIDED_EN.replace('{sentence}', '').split('{assumed}')
+    const [before = '', after = ''] = ROUND_EN.provided.replace('{sentence}', '').split('{assumed}')
     const bounded = new RegExp(`${before}.* [≤≥] [\\d.]+ A${after}$`, 'u')
     for (const each of provided) expect(tellFinding(each)).toMatch(bounded)
     expect(provided.length).toBeGreaterThan(0)

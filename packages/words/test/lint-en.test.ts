@@ -2,8 +2,8 @@ import type { LintId } from '@tubwright/core'
 import { LINT_FINDINGS } from '@tubwright/core'
 import { fieldNames, SCHEMA_NAMES } from '@tubwright/formats'
 import { describe, expect, it } from 'vitest'
-import { FIELD_EN } from '../src/fields.en.ts'
-import { LINT_EN } from '../src/lint.en.ts'
+import { FIELD_EN } from '../src/en/fields.ts'
+import { LINT_EN } from '../src/en/lint.ts'
 import { holesOf } from '../src/say.ts'
 
 describe('lint', () => {

@@ -2,10 +2,10 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { matchEquipment } from '@tubwright/core'
 import { readControlBox, readSupplyDevice, readSurvey } from '@tubwright/formats'
 import { describe, expect, it } from 'vitest'
-import type { MatchMessage } from '../src/match.en.ts'
-import { MATCH_EN } from '../src/match.en.ts'
+import { tellMatch } from '../src/en/index.ts'
+import type { MatchMessage } from '../src/en/match.ts'
+import { MATCH_EN } from '../src/en/match.ts'
 import { holesOf } from '../src/say.ts'
-import { tellMatch } from '../src/tell.ts'
 
 /** What the stage gives with each message; a name in brackets is given and left unsaid. */
 const GIVEN: Readonly<Record<MatchMessage, string>> = {

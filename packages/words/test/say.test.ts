@@ -1,8 +1,8 @@
 import type { Diagnostic, Finding } from '@tubwright/core'
 import { describe, expect, it } from 'vitest'
+import { tellDiagnostic, tellFinding, tellMatch } from '../src/en/index.ts'
+import { DIAGNOSTIC_EN } from '../src/en/terms.ts'
 import { amps, figure, holesOf, say } from '../src/say.ts'
-import { tellDiagnostic, tellFinding, tellMatch } from '../src/tell.ts'
-import { DIAGNOSTIC_EN } from '../src/terms.en.ts'
 
 describe('a figure', () => {
   it.each([

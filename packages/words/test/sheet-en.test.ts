@@ -1,8 +1,8 @@
 import type { SheetMessage } from '@tubwright/core'
 import { SHEET_MESSAGES } from '@tubwright/core'
 import { expect, test } from 'vitest'
+import { SHEET_EN, SHEET_PAGE_EN } from '../src/en/sheet.ts'
 import { holesOf } from '../src/say.ts'
-import { SHEET_EN, SHEET_PAGE_EN } from '../src/sheet.en.ts'
 
 test('every message of the sheet has a sentence, and no sentence is left over', () => {
   expect(Object.keys(SHEET_EN).sort()).toEqual(Object.keys(SHEET_MESSAGES).sort())

@@ -79,7 +79,7 @@ function svg(scene: Scene, panel: SheetPanel, words: SheetWords): string {
       each =>
         `<g class="partner"><title>${escapeText(each.says)}</title><rect x="${n(each.x)}" y="${n(each.y)}" width="${n(each.width)}" height="${n(each.height)}" rx="1" fill="#fff" stroke="${INK}" stroke-width="0.3"/>${symbolMarkup(each.symbol, each.at)}</g>`,
     ),
-    ...scene.terminals.map(terminalMarkup),
+    ...scene.terminals.map(each => terminalMarkup(panel.id, each)),
     ...scene.jumpers.map(jumperMarkup),
     ...scene.labels.map(labelMarkup),
     '</svg>',
@@ -89,14 +89,18 @@ function svg(scene: Scene, panel: SheetPanel, words: SheetWords): string {
 const boardMarkup = ({ board: { x, y, width, height } }: Scene): string =>
   `<rect class="edge" x="${n(x)}" y="${n(y)}" width="${n(width)}" height="${n(height)}" rx="1.5" fill="#fff" stroke="${INK}" stroke-width="0.7"/>`
 
-function wireMarkup({ number, role, colour, says, points }: SceneWire): string {
+/** An attribute by which a screen finds what was tapped; nothing where there is nothing to say. */
+const mark = (name: string, value: string | number | undefined): string =>
+  value === undefined ? '' : ` data-${name}="${escapeText(String(value))}"`
+
+function wireMarkup({ number, end, role, colour, says, points }: SceneWire): string {
   const d = path(points)
   const dash = DASHES[role] === '' ? '' : ` stroke-dasharray="${DASHES[role]}"`
   const core = CORES[colour]
   const line = (stroke: string, width: number, dashes: string) =>
     `<path d="${d}" fill="none" stroke="${stroke}" stroke-width="${n(width)}"${dashes}/>`
   return [
-    `<g class="wire" data-wire="${number}" data-role="${role}"><title>${escapeText(says)}</title>`,
+    `<g class="wire"${mark('wire', number)}${mark('end', end)} data-role="${role}"><title>${escapeText(says)}</title>`,
     line('#fff', WIDTHS[role] + 1, ''),
     line(INK, WIDTHS[role], dash),
     core === undefined ? '' : line(core, WIDTHS[role] - 0.5, dash),
@@ -104,15 +108,28 @@ function wireMarkup({ number, role, colour, says, points }: SceneWire): string {
   ].join('')
 }
 
-function terminalMarkup({ x, y, radius, isSquare, isUsed, says }: SceneTerminal): string {
+function terminalMarkup(
+  panel: string,
+  { id, x, y, radius, isSquare, isUsed, says }: SceneTerminal,
+): string {
   const style = `fill="#fff" stroke="${INK}" stroke-width="${isUsed ? '0.5' : '0.25'}"`
   const shape = isSquare
     ? `<rect x="${n(x - radius)}" y="${n(y - radius)}" width="${n(2 * radius)}" height="${n(2 * radius)}" rx="0.4" ${style}/>`
     : `<circle cx="${n(x)}" cy="${n(y)}" r="${n(radius)}" ${style}/>`
-  return `<g class="terminal"><title>${escapeText(says)}</title>${shape}</g>`
+  return `<g${mark('terminal', `${panel}.${id}`)} class="terminal"><title>${escapeText(says)}</title>${shape}</g>`
 }
 
-function jumperMarkup({ x, y, width, height, pads, planned, moves, says }: SceneJumper): string {
+function jumperMarkup({
+  id,
+  x,
+  y,
+  width,
+  height,
+  pads,
+  planned,
+  moves,
+  says,
+}: SceneJumper): string {
   const pad = width / pads
   const squares = Array.from({ length: pads }, (_, index) => {
     const isPlanned = index === planned
@@ -121,12 +138,12 @@ function jumperMarkup({ x, y, width, height, pads, planned, moves, says }: Scene
   const frame = moves
     ? `<rect x="${n(x - 0.5)}" y="${n(y - 0.5)}" width="${n(width + 1)}" height="${n(height + 1)}" rx="0.6" fill="none" stroke="${INK}" stroke-width="0.5"/>`
     : ''
-  return `<g class="jumper"><title>${escapeText(says)}</title>${squares.join('')}${frame}</g>`
+  return `<g${mark('jumper', id)} class="jumper"><title>${escapeText(says)}</title>${squares.join('')}${frame}</g>`
 }
 
 const BOLD: readonly Label['kind'][] = ['number', 'tag', 'jumper', 'point', 'partner']
 
-function labelMarkup({ kind, text, x, y, width, height, size, turned }: Label): string {
+function labelMarkup({ kind, text, x, y, width, height, size, turned, wire }: Label): string {
   const weight = BOLD.includes(kind) ? ' font-weight="bold"' : ''
   const fill = kind === 'point' ? ' fill="#fff"' : ''
   const back =
@@ -137,5 +154,5 @@ function labelMarkup({ kind, text, x, y, width, height, size, turned }: Label): 
   const at = turned
     ? `transform="translate(${n(cx)} ${n(cy)}) rotate(-90)" x="0" y="${n(size * 0.35)}"`
     : `x="${n(cx)}" y="${n(cy + size * 0.35)}"`
-  return `${back}<text class="${kind}" ${at} font-size="${n(size)}" text-anchor="middle"${weight}${fill}>${escapeText(text)}</text>`
+  return `${back}<text class="${kind}"${mark('of', wire)} ${at} font-size="${n(size)}" text-anchor="middle"${weight}${fill}>${escapeText(text)}</text>`
 }

@@ -262,7 +262,7 @@ function sceneOf(
 ): Scene {
   const radius = radiusFor(frame)
   const routed = placed.flatMap(each => each.routed)
-  const wires = routed.map(each => sceneWire(frame, each))
+  const wires = routed.map(each => sceneWire(panel, frame, each))
   const jumpers = panel.jumpers.flatMap(each => sceneJumper(frame, each))
   const labels = [
     ...routed.flatMap(each => tagLabel(frame, each)),
@@ -282,7 +282,11 @@ function sceneOf(
   }
 }
 
-function sceneWire(frame: Frame, { run, side, exit, leaves, lane }: Routed): SceneWire {
+function sceneWire(
+  panel: SheetPanel,
+  frame: Frame,
+  { run, side, exit, leaves, lane }: Routed,
+): SceneWire {
   const end = paperPoint(frame, side, leaves, blockDepth(frame, side))
   const bend =
     lane === undefined
@@ -290,8 +294,12 @@ function sceneWire(frame: Frame, { run, side, exit, leaves, lane }: Routed): Sce
       : [exit.enters, leaves].map(along =>
           paperPoint(frame, side, along, laneDepth(frame, side, lane)),
         )
+  const here = run.wire.ends.find(
+    each => each.panel === panel.id && each.terminal === run.terminal.id,
+  )
   return {
     number: run.wire.number,
+    ...(here ? { end: here.end } : {}),
     role: run.wire.role,
     colour: run.wire.colour,
     says: `${run.tag} ${run.pinText} ${run.terminal.id}`,
@@ -301,6 +309,7 @@ function sceneWire(frame: Frame, { run, side, exit, leaves, lane }: Routed): Sce
 
 const sceneTerminal = (frame: Frame, terminal: PanelTerminal, radius: number): SceneTerminal => ({
   ...terminalPoint(frame, terminal),
+  id: terminal.id,
   radius,
   isSquare: terminal.kind === 'tab' || terminal.kind === 'pin',
   isUsed: terminal.wires.length > 0,
@@ -345,9 +354,10 @@ function tagLabel(frame: Frame, { run, side, leaves }: Routed): readonly Label[]
   const middle = blockDepth(frame, side) - frame.rooms[side].stub / 2
   const at = paperPoint(frame, side, leaves, middle)
   const aside = OFF_LINE + labelHeight(TEXT) / 2
-  return isUpright(side)
-    ? [turnedAbout('tag', run.tag, { x: at.x - aside, y: at.y })]
-    : [labelAbout('tag', run.tag, { x: at.x, y: at.y - aside })]
+  const label = isUpright(side)
+    ? turnedAbout('tag', run.tag, { x: at.x - aside, y: at.y })
+    : labelAbout('tag', run.tag, { x: at.x, y: at.y - aside })
+  return [{ ...label, wire: run.wire.number }]
 }
 
 function blockLabels(frame: Frame, placed: PlacedBlock): readonly Label[] {
@@ -365,7 +375,10 @@ function pinLabels(frame: Frame, { block, side, routed }: PlacedBlock): readonly
     const text = clipText(run.pinText, TEXT, room)
     const half = textWidth(text, TEXT) / 2 + 0.8
     const middle = paperPoint(frame, side, leaves, near + half)
-    return isUpright(side) ? turnedAbout('pin', text, middle) : labelAbout('pin', text, middle)
+    const label = isUpright(side)
+      ? turnedAbout('pin', text, middle)
+      : labelAbout('pin', text, middle)
+    return { ...label, wire: run.wire.number }
   })
 }
 
@@ -419,6 +432,7 @@ function sceneJumper(
   const width = pads * PAD
   return [
     {
+      id: jumper.id,
       x: board.x + jumper.at.x * scale.x - width / 2,
       y: board.y + jumper.at.y * scale.y - PAD / 2,
       width,

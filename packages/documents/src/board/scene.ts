@@ -18,10 +18,14 @@ export interface Label extends Box {
   readonly size: number
   /** Read from below upwards. */
   readonly turned: boolean
+  /** The number of the wire that it names. */
+  readonly wire?: number
 }
 
 export interface SceneWire {
   readonly number: number
+  /** The end that lands on this board; absent where nobody lands any yet. */
+  readonly end?: string
   readonly role: WireRole
   readonly colour: string
   readonly says: string
@@ -29,6 +33,7 @@ export interface SceneWire {
 }
 
 export interface SceneTerminal extends Point {
+  readonly id: string
   readonly radius: number
   readonly isSquare: boolean
   readonly isUsed: boolean
@@ -42,6 +47,7 @@ export interface ScenePartner extends Box {
 }
 
 export interface SceneJumper extends Box {
+  readonly id: string
   readonly pads: number
   readonly planned: number
   readonly moves: boolean

@@ -40,7 +40,7 @@ function undrawn(panel: SheetPanel, words: SheetWords): Html | undefined {
 }
 
 function drawing(sheet: JobSheet, panel: SheetPanel, words: SheetWords): Html {
-  return html`<figure><div class="scroll">${raw(drawBoard(sheet, words, panel.id))}</div><figcaption>${legend(sheet, panel, words)}${fuses(panel, words)}${undrawn(panel, words)}</figcaption></figure>`
+  return html`<figure><div class="scroll" tabindex="0">${raw(drawBoard(sheet, words, panel.id))}</div><figcaption>${legend(sheet, panel, words)}${fuses(panel, words)}${undrawn(panel, words)}</figcaption></figure>`
 }
 
 /** The control board on a page of its own, then each device of the supply. */

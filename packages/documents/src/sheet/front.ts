@@ -29,7 +29,7 @@ export function frontMatter(sheet: JobSheet, words: SheetWords): Html {
   const { head, stops, licence, open, remarks } = sheet
   const { page } = words
   return html`<header>
-<div class="head"><h1>${page.title}</h1><span class="job">${page.job} ${sheet.id} · ${page.region} ${head.region}</span></div>
+<div class="head"><h1>${page.title}</h1><span class="job">${page.job} ${sheet.id} · ${page.region} ${head.region}</span></div>${words.unreviewedNotice ? html`<p><strong>${words.unreviewedNotice}</strong></p>` : undefined}
 <p class="lead"><strong>${head.tub}</strong> → <strong>${head.box}</strong>, ${head.maker}.</p>
 ${head.lines.map(each => html`<p>${textOf(each, words)}</p>`)}
 </header>

@@ -7,7 +7,7 @@ import type { Html } from './markup.ts'
 import { html, raw, row, table } from './markup.ts'
 
 const figure = (sheet: JobSheet, section: LadderSection, words: SheetWords): Html =>
-  html`<figure><h3>${textOf(section.title, words)}</h3><div class="scroll">${raw(drawLadderSection(sheet, section, words))}</div></figure>`
+  html`<figure><h3>${textOf(section.title, words)}</h3><div class="scroll" tabindex="0">${raw(drawLadderSection(sheet, section, words))}</div></figure>`
 
 function rungRows(section: LadderSection, words: SheetWords): readonly Html[] {
   return section.rungs.map(rung => {

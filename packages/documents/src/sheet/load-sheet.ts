@@ -4,6 +4,7 @@ import type { SheetWords } from '../sheet-words.ts'
 import { textOf } from '../sheet-words.ts'
 import type { Html } from './markup.ts'
 import { html, table } from './markup.ts'
+import { settingTable } from './tables.ts'
 
 const lines = (all: readonly (Html | string)[]): Html =>
   html`${all.map(each => html`<div>${each}</div>`)}`
@@ -49,7 +50,7 @@ function loadRow(each: LoadSheetRow, words: SheetWords): Html {
   return html`<tr><th scope="row">${each.label}${each.place === undefined ? '' : html`<div class="plug">${each.place}</div>`}</th><td>${leads(each, words)}</td><td class="n">${figure(each.volts)}</td><td class="k">${plate(each, words)}</td><td>${blanks(each)}</td><td>${positions(each, words)}</td><td class="k">${protects(each)}</td><td>${runs(each, words)}</td><td>${live}</td></tr>`
 }
 
-/** One line a load, for the lid of the box. */
+/** For the lid of the box: one line a load, and the settings. */
 export function loadSheet(sheet: JobSheet, words: SheetWords): Html {
   const { page } = words
   const heads = [
@@ -68,5 +69,5 @@ export function loadSheet(sheet: JobSheet, words: SheetWords): Html {
     ? html`<p><strong>${textOf(sheet.lidNote, words)}</strong></p>`
     : undefined
   const not = sheet.head.holds ? undefined : html`<p><strong>${page.notShown}</strong></p>`
-  return html`<section class="page whole"><h2>${page.loadSheet}: ${sheet.head.tub} → ${sheet.head.box}</h2>${not}${table('loads', heads, [html`<tbody>${rows}</tbody>`])}${note}</section>`
+  return html`<section class="page whole"><h2>${page.loadSheet}: ${sheet.head.tub} → ${sheet.head.box}</h2>${not}${table('loads', heads, [html`<tbody>${rows}</tbody>`])}${note}${settingTable(sheet, words)}</section>`
 }

@@ -24,9 +24,9 @@ export const raw = (markup: string): Html => ({ html: markup })
 
 export const join = (all: readonly Html[]): Html => ({ html: all.map(each => each.html).join('') })
 
-/** A table whose columns have heads and whose rows never break over a page. */
+/** A table whose columns have heads and whose rows never break over a page; keys reach it where it scrolls. */
 export function table(name: string, heads: readonly string[], rows: readonly Html[]): Html {
-  return html`<table class="${name}"><thead><tr>${heads.map(each => html`<th scope="col">${each}</th>`)}</tr></thead>${join(rows)}</table>`
+  return html`<table class="${name}" tabindex="0"><thead><tr>${heads.map(each => html`<th scope="col">${each}</th>`)}</tr></thead>${join(rows)}</table>`
 }
 
 export const row = (cells: readonly Content[]): Html =>

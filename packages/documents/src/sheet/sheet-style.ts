@@ -34,7 +34,7 @@ ul, ol { margin: 0; padding: 0; list-style: none; }
 .warning .word { background: #ddd; border-width: 0.8mm; }
 .caution .word { border-width: 0.8mm; }
 .notice .word { border-style: dashed; }
-.open li { display: grid; grid-template-columns: 9mm 25mm 1fr; align-items: start; padding: 0.7mm 0;
+.open li { display: grid; grid-template-columns: 9mm minmax(25mm, max-content) 1fr; align-items: start; padding: 0.7mm 0;
   border-bottom: 0.15mm solid #999; break-inside: avoid; }
 .open .mark { font-weight: bold; }
 .mark span, .board-mark { background: #000; color: #fff; font-weight: bold; padding: 0 1mm; border-radius: 0.5mm; }
@@ -72,7 +72,7 @@ svg.glyph { display: inline-block; vertical-align: -1mm; margin-right: 1mm; }
 .step h3 { font-size: 1.2rem; display: flex; gap: 2.5mm; align-items: baseline; }
 .step h3 .no { font-size: 1.45rem; min-width: 8mm; }
 .step .licensed { margin-left: auto; font-size: 0.9rem; border: 0.4mm solid #000; padding: 0 1.2mm; white-space: nowrap; }
-.step .caution-line { padding: 0.6mm 0 1mm; font-weight: bold; display: grid; grid-template-columns: 25mm 1fr; }
+.step .caution-line { padding: 0.6mm 0 1mm; font-weight: bold; display: grid; grid-template-columns: minmax(25mm, max-content) 1fr; }
 .wires { table-layout: fixed; }
 .wires th:nth-child(1) { width: 9mm; }
 .wires th:nth-child(2) { width: 21mm; }
@@ -84,7 +84,7 @@ svg.glyph { display: inline-block; vertical-align: -1mm; margin-right: 1mm; }
 .ticks li { padding: 0.3mm 0 0.3mm 7mm; text-indent: -7mm; break-inside: avoid; }
 .step li { padding: 0.5mm 0 0.5mm 7mm; text-indent: -7mm; break-inside: avoid; }
 .ticks .tick, .step li .tick { margin-right: 3mm; text-indent: 0; }
-.outside { display: grid; grid-template-columns: 25mm 1fr; break-inside: avoid; break-before: avoid; padding-top: 0.5mm; }
+.outside { display: grid; grid-template-columns: minmax(25mm, max-content) 1fr; break-inside: avoid; break-before: avoid; padding-top: 0.5mm; }
 .step .outside li { padding-left: 4mm; text-indent: -4mm; }
 .step .outside li::before { content: "▸"; display: inline-block; width: 4mm; text-indent: 0; }
 .readings td, .readings th { vertical-align: bottom; }

@@ -110,7 +110,8 @@ function strapTable({ straps }: JobSheet, words: SheetWords): Html | undefined {
   )}</section>`
 }
 
-function settingTable({ settings, afterReset }: JobSheet, words: SheetWords): Html {
+/** What is entered in the box, and what a reset makes of it. */
+export function settingTable({ settings, afterReset }: JobSheet, words: SheetWords): Html {
   const { page } = words
   const rows = settings.map(each =>
     row([
@@ -149,7 +150,7 @@ function meterTable({ meter }: JobSheet, words: SheetWords): Html {
     return html`<tr><th scope="row">${each.label}</th><td>${each.command ?? page.alwaysOn}</td><td class="k">${each.terminals}</td>${bandCells(each.volts)}${amps}</tr>`
   })
   const three = html`<th scope="col" class="n">${page.low}</th><th scope="col" class="n">${page.nominal}</th><th scope="col" class="n">${page.high}</th>`
-  return html`<section class="whole"><h2>${page.meter}</h2><table class="meter"><thead><tr><th scope="col" rowspan="2">${page.load}</th><th scope="col" rowspan="2">${page.output}</th><th scope="col" rowspan="2">${page.between}</th><th scope="colgroup" colspan="3">${page.volts} [V]</th><th scope="colgroup" colspan="3">${page.amps} [A]</th></tr><tr>${three}${three}</tr></thead><tbody>${rows}</tbody></table></section>`
+  return html`<section class="whole"><h2>${page.meter}</h2><table class="meter" tabindex="0"><thead><tr><th scope="col" rowspan="2">${page.load}</th><th scope="col" rowspan="2">${page.output}</th><th scope="col" rowspan="2">${page.between}</th><th scope="colgroup" colspan="3">${page.volts} [V]</th><th scope="colgroup" colspan="3">${page.amps} [A]</th></tr><tr>${three}${three}</tr></thead><tbody>${rows}</tbody></table></section>`
 }
 
 function togetherTable(sheet: JobSheet, words: SheetWords): Html {

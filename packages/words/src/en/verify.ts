@@ -124,8 +124,11 @@ export const VERIFY_EN = {
 
 export type VerifyMessage = keyof typeof VERIFY_EN
 
-export const PROVIDED_EN = '{sentence} Not so as long as {assumed}.'
-export const AT_MOST_EN = '{label} ≤ {amps:A}'
-export const AT_LEAST_EN = '{label} ≥ {amps:A}'
-export const WHEN_ON_EN = '{sentence} Worst with: {on}.'
-export const NOTHING_ON_EN = '{sentence} With everything off.'
+/** What stands round a finding: with what it is worst, and as long as what it does not arise. */
+export const ROUND_EN = {
+  provided: '{sentence} Not so as long as {assumed}.',
+  'at-most': '{label} ≤ {amps:A}',
+  'at-least': '{label} ≥ {amps:A}',
+  'when-on': '{sentence} Worst with: {on}.',
+  'nothing-on': '{sentence} With everything off.',
+} as const

@@ -1,5 +1,5 @@
-import type { SheetMessage } from '@tubwright/core'
-import { LADDER_EN } from './ladder.en.ts'
+import type { Colour, SheetMessage } from '@tubwright/core'
+import { LADDER_EN } from './ladder.ts'
 
 /** The work sheet in English, by message: short, and said to the person at the tub. */
 export const SHEET_EN: Readonly<Record<SheetMessage, string>> = {
@@ -614,8 +614,21 @@ export const SHEET_PAGE_EN = {
 } as const satisfies Readonly<Record<string, string>>
 
 /** Colours as people say them, by the name in the files. */
-export const COLOUR_EN: Readonly<Record<string, string>> = {
+export const COLOUR_EN: Readonly<Record<Colour, string>> = {
+  black: 'black',
+  brown: 'brown',
+  red: 'red',
+  orange: 'orange',
+  yellow: 'yellow',
+  green: 'green',
+  blue: 'blue',
+  violet: 'violet',
+  grey: 'grey',
+  white: 'white',
+  pink: 'pink',
+  turquoise: 'turquoise',
   'green-yellow': 'green/yellow',
+  bare: 'bare',
 }
 
 /** What each kind of line in the drawing stands for. */

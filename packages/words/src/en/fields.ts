@@ -280,7 +280,3 @@ export const FIELD_EN = {
   'known.oneOf': 'the values it can have',
   'known.unknown': 'why it is not known',
 } as const satisfies Readonly<Record<string, string>>
-
-/** What a field is for, or undefined for a name that is none. */
-export const fieldText = (name: string): string | undefined =>
-  Object.hasOwn(FIELD_EN, name) ? FIELD_EN[name as keyof typeof FIELD_EN] : undefined

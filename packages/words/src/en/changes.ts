@@ -24,10 +24,9 @@ export const SPEC_EN = {
   amps: 'at most {value:A}',
   current: '{value}',
   curve: 'curve {value}',
-} as const satisfies Readonly<Record<Exclude<keyof LoadSpec, 'earthed'>, string>>
-
-/** The same of the load found: what it draws is no limit. */
-export const FOUND_AMPS_EN = '{value:A}'
+  // Of the load found: what it draws is no limit.
+  'found-amps': '{value:A}',
+} as const satisfies Readonly<Record<Exclude<keyof LoadSpec, 'earthed'> | 'found-amps', string>>
 
 export const CURRENT_EN = { ac: 'alternating current', dc: 'direct current' } as const
 

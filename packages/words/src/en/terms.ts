@@ -32,6 +32,16 @@ export const DIAGNOSTIC_EN = {
   implausible: '{path} is {is}, which is hardly ever so; usual is {may}. Look again.',
 } as const
 
-/** Before what does not block. */
-export const WARNING_EN = 'warning: {told}'
-export const DID_YOU_MEAN_EN = 'Did you mean "{near}"?'
+/** What stands round a diagnostic: before what does not block, after what has a near name. */
+export const DIAGNOSED_EN = {
+  warning: 'warning: {told}',
+  'did-you-mean': 'Did you mean "{near}"?',
+  'whole-file': 'it',
+} as const
+
+/** How a sentence is marked that nobody qualified has read in its language. */
+export const REVIEW_EN = {
+  mark: 'translation not reviewed',
+  notice:
+    'Translation not yet reviewed by a qualified person; in case of doubt the English text holds.',
+} as const

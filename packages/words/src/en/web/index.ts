@@ -1,0 +1,22 @@
+import { DESCRIBE_WEB_EN } from './describe.ts'
+import { FINDINGS_EN } from './findings.ts'
+import { JOBS_EN } from './jobs.ts'
+import { MATCH_WEB_EN } from './match.ts'
+import { PHOTOS_EN } from './photos.ts'
+import { SHEET_WEB_EN } from './sheet.ts'
+import { SHELL_EN } from './shell.ts'
+import { SURVEY_EN } from './survey.ts'
+import { WIRING_EN } from './wiring.ts'
+
+/** The words of the web app, one file a screen; no two screens share a key. */
+export const WEB_EN = {
+  ...SHELL_EN,
+  ...JOBS_EN,
+  ...FINDINGS_EN,
+  ...SHEET_WEB_EN,
+  ...MATCH_WEB_EN,
+  ...SURVEY_EN,
+  ...WIRING_EN,
+  ...DESCRIBE_WEB_EN,
+  ...PHOTOS_EN,
+} as const
