@@ -9,6 +9,7 @@ import {
   supplyDevice,
   survey,
 } from '@tubwright/core'
+import * as z from 'zod'
 import type { Read } from './located.ts'
 import { readYaml } from './read-yaml.ts'
 
@@ -25,3 +26,7 @@ export const readSupplyDevice = (file: string, text: string): Read<SupplyDevice>
 /** Reads a landing by its shape, and where its job is given, against every end of that. */
 export const readLanding = (file: string, text: string, job?: Job): Read<Landing> =>
   readYaml(file, text, landing, value => (job ? checkLanding(job, value) : []))
+
+/** Reads a text as it is written, without asking what it is: what a draft may begin from. */
+export const readWritten = (file: string, text: string): Read<unknown> =>
+  readYaml(file, text, z.unknown())

@@ -1,5 +1,6 @@
 import { controlBox, landing, supplyDevice, survey } from '@tubwright/core'
 import * as z from 'zod'
+import { keySchemaOf, schemaAt } from './schema-walk.ts'
 
 /** Every kind of file, by the name that `describe --schema` takes. */
 const SCHEMAS = {
@@ -63,6 +64,27 @@ export function fieldNames(name: SchemaName): readonly string[] {
   const names = new Set<string>()
   walk(written(name), name, (_, field) => names.add(field))
   return [...names]
+}
+
+/** The schema of a kind of file. */
+export const schemaOf = (name: SchemaName): z.ZodType => SCHEMAS[name]
+
+/**
+ * The name of the field at a path of a document, as its sentence has it: steps into a list or into
+ * entries with names of their own add nothing to it.
+ */
+export function fieldNameAt(
+  name: SchemaName,
+  document: unknown,
+  path: readonly (string | number)[],
+): string {
+  const keys = path.filter((key, index) => {
+    if (typeof key === 'number') return false
+    return !keySchemaOf(schemaAt(SCHEMAS[name], path.slice(0, index), document))
+  })
+  const around = keys.slice(0, -1).reduce<string>((at, key) => fieldOf(`${at}.${key}`), name)
+  const own = keys.length === 0 ? name : `${around}.${keys.at(-1)}`
+  return own in SHARED ? own : fieldOf(own)
 }
 
 const WORTH_SHARING = 120 // [characters]

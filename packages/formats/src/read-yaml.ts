@@ -61,7 +61,8 @@ const withSuggestion = (each: Diagnostic): Diagnostic => ({
   ...(each.code === 'unknown-name' ? suggested(each.is.slice(1, -1), namesIn(each.may)) : {}),
 })
 
-function judge<Schema extends z.ZodType>(
+/** Judges a value by its schema, then by what a schema cannot say; whatever the value is. */
+export function judge<Schema extends z.ZodType>(
   value: unknown,
   schema: Schema,
   check: Check<z.output<Schema>>,

@@ -1,6 +1,7 @@
 import * as z from 'zod'
 import type { Ohms } from '../base/quantity.ts'
 import { ohms } from '../base/quantity.ts'
+import { writtenAs } from './described.ts'
 
 /**
  * Cross-section of each gauge number [mm²].
@@ -62,6 +63,14 @@ export const conductorSize = z
     context.addIssue({ code: 'custom', input: text, message: MAY, params: { is: `"${text}"` } })
     return z.NEVER
   })
+  .register(writtenAs, { kind: 'size' })
+
+/** Every size as it is written, the least first: gauges, then areas. */
+export const GAUGES: readonly string[] = Object.keys(AREA_MM2_OF_AWG)
+  .map(Number)
+  .sort((a, b) => b - a)
+  .map(each => `${each} AWG`)
+export const AREAS: readonly string[] = AREAS_MM2.map(each => `${each} mm2`)
 
 const RESISTIVITY_20C = 1 / 58e6 // [Ω·m] annealed copper @source [IEC-60028]
 const WARMING = 0.00393 // [1/K] of copper, from 20 °C @source [IEC-60028]

@@ -13,6 +13,15 @@ export const id = z
 /** A label that a person reads. */
 export const label = z.string().min(1).max(80)
 
+/** What a person writes where a schema only sees text. */
+export type WrittenAs =
+  | { readonly kind: 'quantity'; readonly unit: Unit }
+  | { readonly kind: 'known'; readonly unit: Unit }
+  | { readonly kind: 'size' }
+
+/** Which schemas are of quantities: forms ask it, since a text does not say. */
+export const writtenAs = z.registry<WrittenAs>()
+
 /** A quantity written with its unit, such as `35 ft`. */
 export const quantity = <U extends Unit>(unit: U) =>
   z
@@ -29,6 +38,7 @@ export const quantity = <U extends Unit>(unit: U) =>
       })
       return z.NEVER
     })
+    .register(writtenAs, { kind: 'quantity', unit })
 
 /** A surveyed value: known, a range, one of some values, or unknown with its reason. */
 export const known = <U extends Unit>(unit: U) =>
@@ -63,6 +73,7 @@ export const known = <U extends Unit>(unit: U) =>
         })
       return { kind: 'range', from: written.from, to: written.to, source: written.source }
     })
+    .register(writtenAs, { kind: 'known', unit })
 
 export const REGIONS = ['US', 'CA', 'UK', 'EU', 'AU', 'NZ'] as const
 export type Region = (typeof REGIONS)[number]

@@ -32,7 +32,7 @@ const rankOf = (path: string): number => (path.includes('/test/scenarios/') ? 0 
 
 /** Texts of every test but this one, without comments. */
 function testTexts(): readonly { readonly name: string; readonly words: ReadonlySet<string> }[] {
-  return ['packages', 'apps']
+  return ['packages', 'apps/cli']
     .flatMap(each => filesUnder(join(root, each)))
     .filter(path => path.endsWith('.test.ts') && !path.includes('/test/coverage/'))
     .sort((a, b) => rankOf(a) - rankOf(b) || (a < b ? -1 : 1))
