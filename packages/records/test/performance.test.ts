@@ -1,0 +1,81 @@
+import type { Act, Entry } from '@tubwright/records'
+import {
+  documentOf,
+  fromStored,
+  heldBack,
+  JobLog,
+  must,
+  stateText,
+  toStored,
+} from '@tubwright/records'
+import { expect, it } from 'vitest'
+import { HAND, set } from './support/logs.ts'
+
+const ENTRIES = 20_000
+const OPEN_MAX = 50 // [ms] the least of some runs: what else runs here is no business of the law
+const APPEND_MAX = 1 // [ms] median
+
+const LOADS = ['survey', 'loads']
+
+function actOf(index: number): Act {
+  const kind = index % 10
+  if (kind < 6) return set([...LOADS, `l${index % 300}`, `f${index % 7}`], `${index % 50} V`)
+  if (kind < 9) return set(['readings', `r${index}`], { volts: index, at: 'L1' })
+  return set(['ticks', `t${index % 500}`], true)
+}
+
+/** A large job that four stores have written, now and then together. */
+function largeJob(): readonly Entry[] {
+  const logs = ['a', 'b', 'c', 'd'].map(store => JobLog.empty(store))
+  for (let index = 0; index < ENTRIES; index++) {
+    const log = logs[index % 4] as JobLog
+    must(log.append(actOf(index), HAND))
+    if (index % 50 === 0) for (const each of logs) each.merge(log.entries.slice(-200))
+  }
+  return JobLog.open(
+    'x',
+    logs.flatMap(each => each.entries),
+  ).entries
+}
+
+const took = (run: () => unknown): number => {
+  const began = performance.now()
+  run()
+  return performance.now() - began
+}
+
+it(`${ENTRIES} entries open within ${OPEN_MAX} ms; one more takes ${APPEND_MAX} ms at most`, () => {
+  const entries = largeJob()
+  expect(entries).toHaveLength(ENTRIES)
+  const stored = entries.map(toStored)
+  const fresh = stored.map(each => must(fromStored(each)))
+  const opens = Array.from({ length: 15 }, () => took(() => JobLog.open('x', fresh).state))
+  const reads = Array.from({ length: 3 }, () => took(() => stored.map(each => fromStored(each))))
+  const log = JobLog.open('x', fresh)
+  const appends = Array.from({ length: 300 }, (_, index) =>
+    took(() => {
+      must(log.append(set(['readings', `n${index}`], { volts: index }), HAND))
+      heldBack(log.state)
+    }),
+  )
+  const edits = Array.from({ length: 300 }, (_, index) =>
+    took(() => {
+      must(log.append(set([...LOADS, `l${index}`, 'f1'], index), HAND))
+      heldBack(log.state)
+    }),
+  )
+  const middle = (all: readonly number[]) => all.toSorted((a, b) => a - b)[all.length >> 1] ?? 0
+  const documents = Array.from({ length: 5 }, () => took(() => documentOf(log.state, ['survey'])))
+  console.log('20,000 entries [ms]', {
+    open: Math.min(...opens),
+    openMiddle: middle(opens),
+    readStored: Math.min(...reads),
+    append: middle(appends),
+    edit: middle(edits),
+    document: Math.min(...documents),
+  })
+  expect(Math.min(...opens)).toBeLessThanOrEqual(OPEN_MAX)
+  expect(middle(appends)).toBeLessThanOrEqual(APPEND_MAX)
+  expect(middle(edits)).toBeLessThanOrEqual(APPEND_MAX)
+  expect(stateText(log.state)).toBe(stateText(JobLog.open('y', log.entries).state))
+})
