@@ -68,6 +68,30 @@ module.exports = {
       from: { path: '^packages/core/test/oracle/' },
       to: { path: '^packages/[^/]+/src/' },
     },
+    {
+      name: 'the-page-has-no-node',
+      severity: 'error',
+      from: { path: '^apps/web/src/' },
+      to: { dependencyTypes: ['core'] },
+    },
+    {
+      name: 'the-page-imports-only-itself-and-packages',
+      severity: 'error',
+      from: { path: '^apps/web/src/' },
+      to: { path: '^(bench|apps)/', pathNot: '^apps/web/src/' },
+    },
+    {
+      name: 'nothing-outside-the-page-runs-its-code',
+      severity: 'error',
+      from: { path: '^(bench|apps/(cli|server)|apps/web/(build|bench|test/support))/' },
+      to: { path: '^apps/web/src/', dependencyTypesNot: ['type-only'] },
+    },
+    {
+      name: 'the-server-knows-no-tub',
+      severity: 'error',
+      from: { path: '^apps/server/' },
+      to: { path: '^packages/' },
+    },
     { name: 'resolvable', severity: 'error', from: {}, to: { couldNotResolve: true } },
   ],
   options: {
