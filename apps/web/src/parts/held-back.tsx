@@ -1,0 +1,51 @@
+import type { Hold } from '@tubwright/records'
+import { heldBack } from '@tubwright/records'
+import { say } from '@tubwright/words'
+import type { ReactNode } from 'react'
+import { useMemo } from 'react'
+import { useJobView, useWeb } from '../app/context.ts'
+
+/** What holds every verdict of this job back; empty where verdicts may be given. */
+export function useHolds(): readonly Hold[] {
+  const { state } = useJobView()
+  return useMemo(() => heldBack(state), [state])
+}
+
+const whatOf = (path: readonly string[]): string => path.slice(1).join(' · ')
+
+function useTellHold(): (hold: Hold) => string {
+  const web = useWeb()
+  return hold => {
+    switch (hold.kind) {
+      case 'conflict':
+      case 'shape':
+      case 'withdrawn':
+      case 'orphan':
+        return say(web[`match.hold-${hold.kind}`], { what: whatOf(hold.path) })
+      case 'gap':
+        return say(web['match.hold-gap'], { from: String(hold.from), to: String(hold.to) })
+      case 'fork':
+        return web['match.hold-fork']
+      case 'not-understood':
+        return web['match.hold-not-understood']
+    }
+  }
+}
+
+/** Says why no verdict is shown, each reason once. */
+export function HeldBack({ holds }: { readonly holds: readonly Hold[] }): ReactNode {
+  const web = useWeb()
+  const tell = useTellHold()
+  return (
+    <section className="conflict" role="alert">
+      <p>
+        <strong>{web['match.held']}</strong>
+      </p>
+      <ul>
+        {[...new Set(holds.map(tell))].map(each => (
+          <li key={each}>{each}</li>
+        ))}
+      </ul>
+    </section>
+  )
+}

@@ -1,0 +1,57 @@
+import type { Document } from '../../ask/protocol.ts'
+import type { SurveyPath } from './use-survey.ts'
+
+/** One group of questions: a screen of its own. */
+export interface Group {
+  readonly id: string
+  readonly kind:
+    | 'tub'
+    | 'supply'
+    | 'protection'
+    | 'run'
+    | 'loads'
+    | 'load'
+    | 'room'
+    | 'photos'
+    | 'done'
+  /** The load it is about. */
+  readonly load?: string
+  /** Where what it asks stands in the survey. */
+  readonly covers: readonly SurveyPath[]
+}
+
+const idsIn = (document: Document, key: string): readonly string[] => {
+  const list = document[key]
+  if (!Array.isArray(list)) return []
+  return list.flatMap((each: { id?: unknown }) => (typeof each.id === 'string' ? [each.id] : []))
+}
+
+/** The groups of a survey in the order in which they are asked, its loads each for itself. */
+export const groupsOf = (document: Document): readonly Group[] => [
+  { id: 'tub', kind: 'tub', covers: [['title'], ['region'], ['id'], ['schema'], ['note']] },
+  {
+    id: 'supply',
+    kind: 'supply',
+    covers: ['system', 'frequency', 'breaker', 'sourceImpedance', 'feeder', 'turnable'].map(key => [
+      'supply',
+      key,
+    ]),
+  },
+  { id: 'protection', kind: 'protection', covers: [['supply', 'devices']] },
+  { id: 'run', kind: 'run', covers: [['supply', 'cables']] },
+  { id: 'loads', kind: 'loads', covers: [] },
+  ...idsIn(document, 'loads').map(
+    (load): Group => ({ id: `load-${load}`, kind: 'load', load, covers: [['loads', load]] }),
+  ),
+  { id: 'room', kind: 'room', covers: [['bay'], ['keypadHole']] },
+  { id: 'photos', kind: 'photos', covers: [] },
+  { id: 'done', kind: 'done', covers: [] },
+]
+
+const isBelow = (path: readonly string[], above: SurveyPath): boolean =>
+  above.every((step, index) => path[index] === step)
+
+/** The group that asks for a field. */
+export const groupFor = (groups: readonly Group[], path: readonly string[]): Group | undefined =>
+  groups.find(({ covers }) => covers.some(each => isBelow(path, each))) ??
+  groups.find(each => each.kind === (path[0] === 'loads' ? 'loads' : 'protection'))

@@ -1,0 +1,48 @@
+import { say } from '@tubwright/words'
+import type { ReactNode } from 'react'
+import { Link, useParams } from 'wouter'
+import { useApp, useWeb } from '../../app/context.ts'
+import { fieldName } from './field-name.ts'
+import { useGroupName } from './group-name.ts'
+import { groupFor, groupsOf } from './groups.ts'
+import { useDraft } from './use-draft.ts'
+import { useDocument } from './use-survey.ts'
+
+/** Everything that a verdict waits for, unknown or never answered, and where it is answered. */
+export function OpenList(): ReactNode {
+  const web = useWeb()
+  const { words } = useApp()
+  const { id = '' } = useParams()
+  const { open, diagnostics } = useDraft()
+  const groups = groupsOf(useDocument())
+  const nameOf = useGroupName()
+  const href = (path: readonly string[]) => `/job/${id}/survey/${groupFor(groups, path)?.id ?? ''}`
+  const tellPath = (path: readonly string[]): string => {
+    const group = groupFor(groups, path)
+    const text = words.fieldText(fieldName(path)) ?? path.at(-1) ?? ''
+    return group ? `${nameOf(group)}: ${text}` : text
+  }
+  return (
+    <>
+      {open.length > 0 && <p>{web['survey.blocks']}</p>}
+      <ul className="plain">
+        {open.map(({ path, unknown }) => (
+          <li key={path.join('/')}>
+            <Link className="card" href={href(path)}>
+              <strong>{tellPath(path)}</strong>
+              {unknown &&
+                ` ${say(web['survey.is-unknown'], { reason: web[`survey.reason-${unknown}`] })}`}
+            </Link>
+          </li>
+        ))}
+        {diagnostics.map(each => (
+          <li key={`${each.path.join('/')}-${each.code}`}>
+            <Link className="card" href={href(each.path.map(String))}>
+              {words.tellDiagnostic(each)}
+            </Link>
+          </li>
+        ))}
+      </ul>
+    </>
+  )
+}

@@ -1,0 +1,47 @@
+import type { System } from '@tubwright/core'
+import { conductorSets, habitsOf, SYSTEMS } from '@tubwright/core'
+import type { ReactNode } from 'react'
+import { useWeb } from '../../app/context.ts'
+import { Field } from './field.tsx'
+import { More } from './more.tsx'
+import { useSurvey } from './use-survey.ts'
+
+/** What the source is, and the breaker of its circuit. */
+export function SupplyGroup(): ReactNode {
+  const web = useWeb()
+  const { region } = useSurvey()
+  const habits = region ? habitsOf(region) : undefined
+  return (
+    <>
+      <Field
+        path={['supply', 'system']}
+        label={web['survey.system']}
+        labels={each => web[`survey.system-${each}` as keyof typeof web]}
+        first={habits?.systems ?? SYSTEMS}
+      />
+      <Field
+        path={['supply', 'breaker']}
+        label={web['survey.breaker']}
+        unit="A"
+        usual={habits?.breakers ?? []}
+      />
+      <Field
+        path={['supply', 'frequency']}
+        label={web['survey.frequency']}
+        unit="Hz"
+        usual={['60 Hz', '50 Hz']}
+      />
+      <More
+        below={[
+          ['supply', 'sourceImpedance'],
+          ['supply', 'feeder'],
+          ['supply', 'turnable'],
+        ]}
+      />
+    </>
+  )
+}
+
+/** What a system commonly brings, or nothing while it is not known. */
+export const setsOf = (system: unknown): readonly (readonly string[])[] =>
+  SYSTEMS.includes(system as System) ? conductorSets(system as System) : []

@@ -1,0 +1,210 @@
+import type { Act, Entry, JobState, StoredEntry } from '@tubwright/records'
+import { documentOf, fromStored, JobLog, must, toStored } from '@tubwright/records'
+import type { Connection } from './connection.ts'
+import type { JobCard } from './database.ts'
+import { STRICT } from './database.ts'
+import { noteSave } from './save-times.ts'
+import type { Writer } from './writer.ts'
+
+/** What a screen sees of an open job. */
+export interface JobView {
+  readonly state: JobState
+  /** Entries that are not on the disk yet. */
+  readonly unsaved: number
+  /** Why the last save failed; the entries are kept and tried again. */
+  readonly failure?: string
+  /** Entries on the disk. */
+  readonly saved: number
+}
+
+interface Identity {
+  readonly store: string
+  readonly author: string
+  readonly now: () => string
+}
+
+const titleOf = (state: JobState): string => {
+  const { title } = documentOf(state, ['survey']) as { title?: unknown }
+  return typeof title === 'string' ? title : ''
+}
+
+const regionOf = (state: JobState): string | undefined => {
+  const { region } = documentOf(state, ['survey']) as { region?: unknown }
+  return typeof region === 'string' ? region : undefined
+}
+
+/** Entries whose text is what was stored. One that is not is left out, and its place shows as a gap. */
+const readable = (rows: readonly StoredEntry[]): readonly Entry[] =>
+  rows.flatMap(({ id, digest, text }) => {
+    const read = fromStored({ id, digest, text })
+    return read.ok ? [read.value] : []
+  })
+
+/**
+ * One job, open: its log, and the way of every act to the disk.
+ *
+ * An act shows at once and counts as saved once its entry is on the disk; what could not be written
+ * stays in the log and is written with the next.
+ */
+export class JobStore {
+  readonly id: string
+  readonly #connection: Connection
+  readonly #writer: Writer
+  readonly #identity: Identity
+  #log: JobLog
+  #unsaved: Entry[] = []
+  #view: JobView
+  #writing: Promise<void> = Promise.resolve()
+  #card: JobCard
+  readonly #listeners = new Set<() => void>()
+  readonly #stopHearing: () => void
+
+  private constructor(
+    id: string,
+    log: JobLog,
+    card: JobCard,
+    parts: { connection: Connection; writer: Writer; identity: Identity },
+  ) {
+    this.id = id
+    this.#log = log
+    this.#card = card
+    this.#connection = parts.connection
+    this.#writer = parts.writer
+    this.#identity = parts.identity
+    this.#view = { state: log.state, unsaved: 0, saved: log.size }
+    this.#stopHearing = this.#writer.hear(told => {
+      if (told.kind === 'grew' && told.job === id) void this.#follow()
+    })
+  }
+
+  static async open(
+    id: string,
+    parts: { connection: Connection; writer: Writer; identity: Identity },
+  ): Promise<JobStore | undefined> {
+    const [rows, card] = await parts.connection.use(database =>
+      Promise.all([database.getAllFromIndex('entries', 'job', id), database.get('jobs', id)]),
+    )
+    if (rows.length === 0 && !card) return undefined
+    const log = JobLog.open(parts.identity.store, readable(rows))
+    if (card?.seen) log.expect(card.seen)
+    const own = card ?? { id, title: '', at: '', place: '', entries: rows.length }
+    return new JobStore(id, log, own, parts)
+  }
+
+  get view(): JobView {
+    return this.#view
+  }
+
+  get entries(): readonly Entry[] {
+    return this.#log.entries
+  }
+
+  /** Adds entries; resolves once they are on the disk. Only the tab that writes may. */
+  append(...acts: readonly Act[]): Promise<void> {
+    if (acts.length === 0) return this.#writing
+    const began = performance.now()
+    const { author, now } = this.#identity
+    this.#unsaved.push(...must(this.#log.append(acts, { author, at: now() })))
+    this.#publish()
+    return this.#write(began)
+  }
+
+  /** Takes in entries of another copy of this job; says how many were new. */
+  async merge(entries: readonly Entry[]): Promise<number> {
+    const { added } = this.#log.merge(entries)
+    this.#unsaved.push(...added)
+    this.#publish()
+    await this.#write(performance.now())
+    return added.length
+  }
+
+  /** Tries again what could not be written. */
+  retry(): Promise<void> {
+    return this.#write(performance.now())
+  }
+
+  /** Where the job was left: not part of its record. */
+  async leaveAt(place: string): Promise<void> {
+    if (this.#card.place === place || this.#writer.role !== 'writes') return
+    this.#card = { ...this.#card, place }
+    await this.#connection.use(database => database.put('jobs', this.#card))
+  }
+
+  /** Waits until everything is on the disk. */
+  settled(): Promise<void> {
+    return this.#writing
+  }
+
+  subscribe = (listener: () => void): (() => void) => {
+    this.#listeners.add(listener)
+    return () => this.#listeners.delete(listener)
+  }
+
+  close(): void {
+    this.#stopHearing()
+    this.#listeners.clear()
+  }
+
+  #publish(failure?: string): void {
+    this.#view = {
+      state: this.#log.state,
+      unsaved: this.#unsaved.length,
+      saved: this.#log.size - this.#unsaved.length,
+      ...(failure === undefined ? {} : { failure }),
+    }
+    for (const listener of this.#listeners) listener()
+  }
+
+  #write(began: number): Promise<void> {
+    const written = this.#writing.then(() => this.#flush(began))
+    this.#writing = written.catch(() => undefined)
+    return written
+  }
+
+  async #flush(began: number): Promise<void> {
+    const entries = this.#unsaved
+    if (entries.length === 0) return
+    try {
+      await this.#connection.use(database => this.#put(database, entries))
+      this.#unsaved = this.#unsaved.filter(each => !entries.includes(each))
+      noteSave(performance.now() - began)
+      this.#publish()
+      this.#writer.tell({ kind: 'grew', job: this.id })
+    } catch (error) {
+      this.#publish(error instanceof Error ? error.message : String(error))
+      throw error
+    }
+  }
+
+  async #put(
+    database: Parameters<Parameters<Connection['use']>[0]>[0],
+    entries: readonly Entry[],
+  ): Promise<void> {
+    const state = this.#log.state
+    const region = regionOf(state)
+    this.#card = {
+      ...this.#card,
+      title: titleOf(state),
+      ...(region === undefined ? {} : { region }),
+      at: this.#identity.now(),
+      entries: this.#log.size,
+      seen: this.#log.seen,
+    }
+    const transaction = database.transaction(['entries', 'jobs'], 'readwrite', STRICT)
+    const rows = entries.map(entry => ({ job: this.id, ...toStored(entry) }))
+    await Promise.all([
+      ...rows.map(row => transaction.objectStore('entries').put(row)),
+      transaction.objectStore('jobs').put(this.#card),
+      transaction.done,
+    ])
+  }
+
+  /** Another tab wrote: takes in what it has. */
+  async #follow(): Promise<void> {
+    const rows = await this.#connection.use(database =>
+      database.getAllFromIndex('entries', 'job', this.id),
+    )
+    this.#log.merge(readable(rows))
+    this.#publish()
+  }
+}

@@ -1,0 +1,203 @@
+import type { Act, Entry } from '@tubwright/records'
+import { missingFrom, readCanary, writeCanary } from './canary.ts'
+import { Connection } from './connection.ts'
+import type { JobCard, ShelfText, Space, StoredPhoto } from './database.ts'
+import { nameOf, STRICT } from './database.ts'
+import { JobStore } from './job-store.ts'
+import { askToPersist } from './room.ts'
+import { Writer } from './writer.ts'
+
+const shortId = (): string => crypto.randomUUID().replaceAll('-', '').slice(0, 12)
+
+/** Who writes: a name that somebody typed, which nobody has verified. */
+export interface Author {
+  readonly id: string
+  readonly name: string
+}
+
+/** One space of jobs in this browser, with its shelf and its photos. */
+export class JobSpace {
+  readonly space: Space
+  readonly connection: Connection
+  readonly writer: Writer
+  /** The id of this browser's copy: a wiped or cloned one takes a new id. */
+  store = ''
+  author: Author = { id: '', name: '' }
+  /** Titles of jobs that this browser had and has no more. */
+  missing: readonly string[] = []
+  cards: readonly JobCard[] = []
+  readonly #listeners = new Set<() => void>()
+  readonly #open = new Map<string, JobStore>()
+
+  private constructor(space: Space) {
+    this.space = space
+    this.connection = new Connection(space)
+    this.writer = new Writer(space)
+  }
+
+  static async open(space: Space): Promise<JobSpace> {
+    const opened = new JobSpace(space)
+    await opened.#start()
+    return opened
+  }
+
+  subscribe = (listener: () => void): (() => void) => {
+    this.#listeners.add(listener)
+    return () => this.#listeners.delete(listener)
+  }
+
+  /** A new job with its first entries on the disk. */
+  async newJob(acts: readonly Act[]): Promise<JobStore> {
+    const id = shortId()
+    const card: JobCard = { id, title: '', at: this.now(), place: '', entries: 0 }
+    await this.connection.use(async database => {
+      const transaction = database.transaction('jobs', 'readwrite', STRICT)
+      await Promise.all([transaction.store.put(card), transaction.done])
+    })
+    const isFirst = this.cards.length === 0
+    const job = await this.job(id)
+    if (!job) throw new Error(`job ${id} is not there after it was made`)
+    await job.append(...acts)
+    await this.refresh()
+    if (isFirst && this.space === 'own') void askToPersist()
+    return job
+  }
+
+  /** The job of this id, open; undefined where there is none. */
+  async job(id: string): Promise<JobStore | undefined> {
+    const open = this.#open.get(id)
+    if (open) return open
+    const { store, author } = this
+    const identity = { store, author: author.name || author.id, now: () => this.now() }
+    const { connection, writer } = this
+    const job = await JobStore.open(id, { connection, writer, identity })
+    if (job) this.#open.set(id, job)
+    return job
+  }
+
+  /** A job from entries that another copy wrote. */
+  async takeIn(
+    id: string,
+    entries: readonly Entry[],
+    photos: readonly StoredPhoto[],
+  ): Promise<number> {
+    for (const photo of photos) await this.keepPhoto(photo)
+    const card: JobCard = { id, title: '', at: this.now(), place: '', entries: 0 }
+    const isNew = !this.cards.some(each => each.id === id)
+    if (isNew) await this.connection.use(database => database.put('jobs', card))
+    const job = await this.job(id)
+    const added = (await job?.merge(entries)) ?? 0
+    await this.refresh()
+    return added
+  }
+
+  /** On the disk before anything points to it. */
+  async keepPhoto(photo: StoredPhoto): Promise<void> {
+    await this.connection.use(async database => {
+      const transaction = database.transaction('photos', 'readwrite', STRICT)
+      await Promise.all([transaction.store.put(photo), transaction.done])
+    })
+  }
+
+  photo(hash: string): Promise<StoredPhoto | undefined> {
+    return this.connection.use(database => database.get('photos', hash))
+  }
+
+  shelf(): Promise<readonly ShelfText[]> {
+    return this.connection.use(database => database.getAll('shelf'))
+  }
+
+  async putOnShelf(text: ShelfText): Promise<void> {
+    await this.connection.use(async database => {
+      const transaction = database.transaction('shelf', 'readwrite', STRICT)
+      await Promise.all([transaction.store.put(text), transaction.done])
+    })
+    this.writer.tell({ kind: 'shelf' })
+    this.#changed()
+  }
+
+  async takeOffShelf(kind: ShelfText['kind'], id: string): Promise<void> {
+    await this.connection.use(database => database.delete('shelf', [kind, id]))
+    this.writer.tell({ kind: 'shelf' })
+    this.#changed()
+  }
+
+  async setAuthor(name: string): Promise<void> {
+    this.author = { ...this.author, name }
+    await this.connection.use(database => database.put('meta', this.author, 'author'))
+    this.#changed()
+  }
+
+  /** Reads the list of jobs again, and notes apart what it holds. */
+  async refresh(): Promise<void> {
+    const cards = await this.connection.use(database => database.getAll('jobs'))
+    this.cards = cards.sort((a, b) => b.at.localeCompare(a.at))
+    if (this.missing.length === 0) writeCanary(this.space, this.store, this.cards)
+    this.#changed()
+  }
+
+  /** The loss was read by a person: from here on what is there is what should be. */
+  acknowledgeLoss(): void {
+    this.missing = []
+    writeCanary(this.space, this.store, this.cards)
+    this.#changed()
+  }
+
+  /** Throws everything of this space away. */
+  async wipe(): Promise<void> {
+    await this.close()
+    await new Promise<void>((resolve, reject) => {
+      const request = indexedDB.deleteDatabase(nameOf(this.space))
+      request.onsuccess = () => resolve()
+      request.onerror = () => reject(request.error)
+    })
+    localStorage.removeItem(`tubwright-canary-${this.space}`)
+  }
+
+  async close(): Promise<void> {
+    for (const job of this.#open.values()) {
+      await job.settled()
+      job.close()
+    }
+    this.#open.clear()
+    this.writer.stop()
+    await this.connection.close()
+  }
+
+  now = (): string => new Date().toISOString()
+
+  async #start(): Promise<void> {
+    const canary = readCanary(this.space)
+    await this.#identify()
+    this.cards = await this.connection.use(database => database.getAll('jobs'))
+    this.missing = missingFrom(canary, this.cards)
+    this.writer.hear(told => {
+      if (told.kind !== 'hand-over') void this.refresh()
+    })
+    await this.writer.start(async () => {
+      for (const job of this.#open.values()) await job.settled()
+    })
+    await this.refresh()
+  }
+
+  async #identify(): Promise<void> {
+    const [store, author] = await this.connection.use(database =>
+      Promise.all([database.get('meta', 'store'), database.get('meta', 'author')]),
+    )
+    this.store = typeof store === 'string' ? store : shortId()
+    this.author = (author as Author | undefined) ?? { id: shortId(), name: '' }
+    if (typeof store === 'string') return
+    await this.connection.use(async database => {
+      const transaction = database.transaction('meta', 'readwrite', STRICT)
+      await Promise.all([
+        transaction.store.put(this.store, 'store'),
+        transaction.store.put(this.author, 'author'),
+        transaction.done,
+      ])
+    })
+  }
+
+  #changed(): void {
+    for (const listener of this.#listeners) listener()
+  }
+}

@@ -1,0 +1,82 @@
+import type { Page } from 'playwright-core'
+import { expect, test } from 'vitest'
+import { axe, openApp, screenshot } from '../support/app.ts'
+import { jobWithPlan, SCREENS, show } from '../support/every-screen.ts'
+import type { Device } from '../support/open.ts'
+
+const TARGET_LEAST = 48 // CSS pixels
+const TARGETS =
+  'button, a.button, a.card, select, input:not([type="radio"]):not([type="checkbox"]), textarea, .chip span, summary'
+
+/** Targets that a thumb would miss: what is seen, can be tapped, and is too small. */
+const smallTargets = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(
+    ([targets, least]) =>
+      [...document.querySelectorAll<HTMLElement>(String(targets))].flatMap(each => {
+        const { width, height } = each.getBoundingClientRect()
+        const isSeen =
+          each.checkVisibility() && !each.closest('.unseen, .skip, [inert]') && width > 0
+        const isSmall = width < Number(least) - 0.5 || height < Number(least) - 0.5
+        return isSeen && isSmall
+          ? [`${each.tagName} ${each.textContent?.slice(0, 30)} ${width}×${height}`]
+          : []
+      }),
+    [TARGETS, TARGET_LEAST] as const,
+  )
+
+/** How far the page is wider than the window, which would ask for a swipe. */
+const overflow = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
+
+test.each(['light', 'dark'] as const)(
+  'no screen breaches a rule of access, %s',
+  async scheme => {
+    const app = await openApp({ device: 'phone', language: 'en', scheme })
+    const job = await jobWithPlan(app)
+    for (const screen of SCREENS) {
+      await show(app.page, screen, job)
+      expect(await axe(app.page), screen.name).toEqual([])
+      await screenshot(app.page, `${screen.name}-phone-${scheme}`)
+    }
+    await app.page.locator('button.stop').click()
+    await app.page.locator('dialog button.stop').first().waitFor()
+    expect(await axe(app.page), 'stop').toEqual([])
+    await app.page.locator('dialog button.stop').first().click()
+    await app.page.locator('.red textarea').waitFor()
+    expect(await axe(app.page), 'red stop').toEqual([])
+    await screenshot(app.page, `stop-phone-${scheme}`)
+  },
+  300_000,
+)
+
+test.each(['phone', 'tablet', 'desk'] as const satisfies readonly Device[])(
+  'every screen fits a %s, and every target is large enough',
+  async device => {
+    const app = await openApp({ device, language: 'en', scheme: 'light' })
+    const job = await jobWithPlan(app)
+    for (const screen of SCREENS) {
+      await show(app.page, screen, job)
+      expect(await overflow(app.page), screen.name).toBeLessThanOrEqual(0)
+      expect(await smallTargets(app.page), screen.name).toEqual([])
+      if (device !== 'phone') await screenshot(app.page, `${screen.name}-${device}`)
+    }
+  },
+  300_000,
+)
+
+test('text at 200 % on 320 pixels: every screen is read without scrolling sideways', async () => {
+  const app = await openApp({
+    viewport: { width: 320, height: 640 },
+    language: 'es',
+    scheme: 'light',
+  })
+  const job = await jobWithPlan(app)
+  for (const screen of SCREENS) {
+    await show(app.page, screen, job)
+    await app.page.evaluate(() => {
+      document.documentElement.style.fontSize = '200%'
+    })
+    expect(await overflow(app.page), screen.name).toBeLessThanOrEqual(0)
+    await screenshot(app.page, `${screen.name}-320`)
+  }
+}, 300_000)
