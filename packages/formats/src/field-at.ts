@@ -134,3 +134,32 @@ export function takesItems(
   const element = plain && (plain.def as unknown as { element?: z.ZodType }).element
   return element !== undefined && ['object', 'union'].includes(definitionOf(element).type)
 }
+
+/** A place that can grow: a list that takes another item, or entries by any name. */
+export interface Growing {
+  readonly path: readonly string[]
+  readonly takes: 'items' | 'entries'
+}
+
+const isFreeRecord = (schema: z.ZodType | undefined): boolean =>
+  schema !== undefined && definitionOf(schema).type === 'record' && keysOf(schema).length === 0
+
+/** Every place at or below a path that can grow, in the order of the schema, whether or not it is there yet. */
+export function growingBelow(
+  schema: z.ZodType,
+  document: unknown,
+  path: readonly string[] = [],
+): readonly Growing[] {
+  if (path.length > DEPTH_MAX || fieldAt(schema, document, path)) return []
+  const plain = schemaAt(schema, byPosition(document, path), document)
+  if (!plain) return []
+  const own: readonly Growing[] = takesItems(schema, document, path)
+    ? [{ path, takes: 'items' }]
+    : isFreeRecord(plain)
+      ? [{ path, takes: 'entries' }]
+      : []
+  const fixed = keysOf(plain)
+  const keys =
+    fixed.length > 0 ? fixed : [...itemsAt(document, path), ...recordKeys(document, path)]
+  return [...own, ...keys.flatMap(key => growingBelow(schema, document, [...path, key]))]
+}

@@ -8,6 +8,7 @@ import type { Space } from '../store/database.ts'
 import { JobSpace } from '../store/space.ts'
 import type { App } from './context.ts'
 import { AppProvider } from './context.ts'
+import { holdWhileTyping } from './hold-while-typing.ts'
 import { asTexts, shelfTexts } from './shelf.ts'
 import type { Habits } from './start.ts'
 import { readHabits, startCore, writeHabits } from './start.ts'
@@ -77,6 +78,7 @@ export function AppState({ children }: { readonly children: ReactNode }): ReactN
   const space = useSpace(habits.space)
   const core = useMemo(startCore, [])
   const shelf = useShelf(space, core)
+  useEffect(holdWhileTyping, [])
   useEffect(() => {
     document.documentElement.lang = habits.language
     document.documentElement.dataset['scheme'] = habits.scheme

@@ -30,7 +30,6 @@ import type { SheetPart } from '@tubwright/documents'
 import { drawBoard, drawDescribed, printSheet, SHEET_PARTS } from '@tubwright/documents'
 import type { WireLanding } from '@tubwright/formats'
 import { lintText, readDraft, readWritten, wireLanding, writeSurvey } from '@tubwright/formats'
-import { keepNumbers } from './keep-numbers.ts'
 import type {
   Document,
   Judged,
@@ -149,9 +148,17 @@ function judgedOf(job: Job, { plan, verification }: ProvenPlan): Judged {
 function sheetOf(
   { job, survey, proven }: { job: Job; survey: Survey; proven: ProvenPlan },
   isGiven: boolean,
+  planned: WireLanding | undefined,
 ): JobSheet {
   const [verdict] = matchEquipment(survey, [job.box]).boxes
-  return layOutSheet({ survey, job, proven, isGiven, ...(verdict ? { verdict } : {}) })
+  return layOutSheet({
+    survey,
+    job,
+    proven,
+    isGiven,
+    ...(verdict ? { verdict } : {}),
+    ...(planned ? { numberedBy: landingFor(job, planned) } : {}),
+  })
 }
 
 /** Every terminal of the board that an end belongs to. */
@@ -211,18 +218,10 @@ function verificationFor(desk: Desk, of: OfLanding): Pick<Verification, 'holds' 
   return judged.value
 }
 
-/** The sheet of a landing, with the numbers that the wires have in the plan it came from. */
-function sheetAs(desk: Desk, of: OfLanding, planned: WireLanding | undefined): JobSheet {
-  const sheet = laidOut(desk, of)
-  if (!planned || isSameLanding(planned, of.landing)) return sheet
-  return keepNumbers(sheet, laidOut(desk, { ...of, landing: planned }))
-}
-
-const isSameLanding = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b)
-
-const laidOut = (desk: Desk, of: OfLanding): JobSheet =>
-  keep(desk.sheets, JSON.stringify([of.document, of.box, of.landing]), () =>
-    sheetOf(provenOf(desk, of), true),
+/** The sheet of a landing, with the numbers that its wires have in the plan it came from. */
+const sheetAs = (desk: Desk, of: OfLanding, planned: WireLanding | undefined): JobSheet =>
+  keep(desk.sheets, JSON.stringify([of.document, of.box, of.landing, planned]), () =>
+    sheetOf(provenOf(desk, of), true, planned),
   )
 
 const isPart = (part: string): part is SheetPart =>
@@ -282,12 +281,12 @@ export const ANSWERS: Answers = {
     const { plant } = plantFor(desk, of)
     return liveState(plant, { kind: 'mode', commands: new Set(on) })
   },
-  print: async (desk, { language, part, isAsBuilt, ...of }) => {
+  print: async (desk, { language, part, isAsBuilt, planned, photos, ...of }) => {
     const found = provenOf(desk, of)
     const words = await sheetWordsFor(language, found.job.box)
-    const sheet = sheetOf(found, isAsBuilt === true)
+    const sheet = sheetOf(found, isAsBuilt === true, planned)
     const only = part !== undefined && isPart(part) ? part : undefined
-    return { html: printSheet(sheet, words, only) }
+    return { html: printSheet(sheet, words, only, photos) }
   },
   lint: async ({ shelf }, { text, language }) => {
     const linted = lintText('description.yaml', text, shelf.devices)

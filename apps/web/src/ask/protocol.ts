@@ -8,6 +8,7 @@ import type {
   Requirement,
   Trip,
 } from '@tubwright/core'
+import type { PhotoPage } from '@tubwright/documents'
 import type { Draft, LocatedDiagnostic, LocatedFinding, WireLanding } from '@tubwright/formats'
 import type { Language } from '@tubwright/words'
 
@@ -165,6 +166,9 @@ export interface Questions {
       readonly language: Language
       readonly part?: string
       readonly isAsBuilt?: boolean
+      /** The plan by which the wires were labelled. */
+      readonly planned?: WireLanding
+      readonly photos?: readonly PhotoPage[]
     }
     readonly answers: { readonly html: string }
   }

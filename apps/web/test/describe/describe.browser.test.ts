@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
 import { killAndReopen, openApp, screenshot, withBrowser } from '../support/app.ts'
-import { barriers } from './support/barriers.ts'
+import { barriers } from '../support/barriers.ts'
 import { newBox, rowOf, rowsOf, saved, setText } from './support/shelf.ts'
 
 const MISNAMED = /node: PA-HI, /u

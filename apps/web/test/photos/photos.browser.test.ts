@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
-import { barriers } from '../describe/support/barriers.ts'
 import { killAndReopen, openApp, screenshot, withBrowser } from '../support/app.ts'
+import { barriers } from '../support/barriers.ts'
 import { headOnly, MAKE, segmentsOf, withExif } from './support/jpeg.ts'
 import { cornersOf, jpegOf, keptOf, onDisk, openPhotos, take } from './support/photos.ts'
 

@@ -1,28 +1,9 @@
 import type { Page } from 'playwright-core'
 import { expect, test } from 'vitest'
-import { axe, openApp, screenshot } from '../support/app.ts'
+import { openApp, screenshot } from '../support/app.ts'
+import { barriers, smallIn } from '../support/barriers.ts'
 import { jobWithPlan, SCREENS, show } from '../support/every-screen.ts'
 import type { Device } from '../support/open.ts'
-
-const TARGET_LEAST = 48 // CSS pixels
-const TARGETS =
-  'button, a.button, a.card, select, input:not([type="radio"]):not([type="checkbox"]), textarea, .chip span, summary'
-
-/** Targets that a thumb would miss: what is seen, can be tapped, and is too small. */
-const smallTargets = (page: Page): Promise<readonly string[]> =>
-  page.evaluate(
-    ([targets, least]) =>
-      [...document.querySelectorAll<HTMLElement>(String(targets))].flatMap(each => {
-        const { width, height } = each.getBoundingClientRect()
-        const isSeen =
-          each.checkVisibility() && !each.closest('.unseen, .skip, [inert]') && width > 0
-        const isSmall = width < Number(least) - 0.5 || height < Number(least) - 0.5
-        return isSeen && isSmall
-          ? [`${each.tagName} ${each.textContent?.slice(0, 30)} ${width}×${height}`]
-          : []
-      }),
-    [TARGETS, TARGET_LEAST] as const,
-  )
 
 /** How far the page is wider than the window, which would ask for a swipe. */
 const overflow = (page: Page): Promise<number> =>
@@ -35,15 +16,15 @@ test.each(['light', 'dark'] as const)(
     const job = await jobWithPlan(app)
     for (const screen of SCREENS) {
       await show(app.page, screen, job)
-      expect(await axe(app.page), screen.name).toEqual([])
+      expect(await barriers(app.page), screen.name).toEqual([])
       await screenshot(app.page, `${screen.name}-phone-${scheme}`)
     }
     await app.page.locator('button.stop').click()
     await app.page.locator('dialog button.stop').first().waitFor()
-    expect(await axe(app.page), 'stop').toEqual([])
+    expect(await barriers(app.page), 'stop').toEqual([])
     await app.page.locator('dialog button.stop').first().click()
     await app.page.locator('.red textarea').waitFor()
-    expect(await axe(app.page), 'red stop').toEqual([])
+    expect(await barriers(app.page), 'red stop').toEqual([])
     await screenshot(app.page, `stop-phone-${scheme}`)
   },
   300_000,
@@ -57,7 +38,7 @@ test.each(['phone', 'tablet', 'desk'] as const satisfies readonly Device[])(
     for (const screen of SCREENS) {
       await show(app.page, screen, job)
       expect(await overflow(app.page), screen.name).toBeLessThanOrEqual(0)
-      expect(await smallTargets(app.page), screen.name).toEqual([])
+      expect(await smallIn(app.page), screen.name).toEqual([])
       if (device !== 'phone') await screenshot(app.page, `${screen.name}-${device}`)
     }
   },

@@ -6,6 +6,8 @@ import { ladderPages } from './ladder-pages.ts'
 import { loadSheet } from './load-sheet.ts'
 import type { Html } from './markup.ts'
 import { html, raw } from './markup.ts'
+import type { PhotoPage } from './photo-pages.ts'
+import { photoPages } from './photo-pages.ts'
 import { sheetStyle } from './sheet-style.ts'
 import { stepList } from './step-list.ts'
 import { bring, tables, wireTable } from './tables.ts'
@@ -48,8 +50,14 @@ function partHead(sheet: JobSheet, { page, messages }: SheetWords): Html {
  * Equal sheets and words give equal bytes.
  *
  * @param only - one part of it, on its own
+ * @param photos - of the job, to stand at the end of the whole sheet
  */
-export function printSheet(sheet: JobSheet, words: SheetWords, only?: SheetPart): string {
+export function printSheet(
+  sheet: JobSheet,
+  words: SheetWords,
+  only?: SheetPart,
+  photos: readonly PhotoPage[] = [],
+): string {
   const title = `${words.page.title}: ${sheet.head.tub} → ${sheet.head.box}`
   const warning = sheet.head.holds ? '' : ` · ${words.page.notShown}`
   const style = sheetStyle(`${words.page.title} · ${words.page.job} ${sheet.id}${warning}`)
@@ -70,7 +78,7 @@ ${head}
 ${parts.map(
   each => html`${PARTS[each](sheet, words)}
 `,
-)}
+)}${only === undefined ? photoPages(photos, words) : undefined}
 </main>
 </body>
 </html>

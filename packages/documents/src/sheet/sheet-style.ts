@@ -100,6 +100,8 @@ svg.glyph { display: inline-block; vertical-align: -1mm; margin-right: 1mm; }
 .designations th:nth-child(4) { width: 20mm; }
 .designations th:nth-child(5) { width: 26mm; }
 .designations th:nth-child(6) { width: 17mm; }
+svg.photo { width: 100%; max-height: 170mm; border: 0.3mm solid #000; }
+.pins th, .pins td { padding: 0.6mm 1mm; border-bottom: 0.2mm solid #000; text-align: left; }
 .loads { font-size: 0.9rem; }
 .loads th, .loads td { padding: 0.8mm 0.8mm; border-bottom: 0.3mm solid #000; }
 .loads .blank { width: 13mm; height: 3.6mm; }

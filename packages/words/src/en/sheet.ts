@@ -594,6 +594,7 @@ export const SHEET_PAGE_EN = {
   rating: 'Rating',
   own: 'On the board',
   rungs: 'Rungs',
+  photos: 'Photo map: what sat where before',
   loadSheet: 'Load sheet, for the lid',
   plate: 'Plate',
   measured: 'Measured',

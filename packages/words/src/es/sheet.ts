@@ -631,6 +631,7 @@ export const SHEET_PAGE_ES: Table<typeof SHEET_PAGE_EN> = {
   rating: 'Valor nominal',
   own: 'En la tarjeta',
   rungs: 'Peldaños',
+  photos: 'Mapa de fotos: qué estaba dónde antes',
   loadSheet: 'Hoja de cargas, para la tapa',
   plate: 'Placa',
   measured: 'Medido',

@@ -9,7 +9,7 @@ import type { JobSpace } from '../../store/space.ts'
 const CHUNK = 0x8000
 
 /** Bytes as base64. */
-function toBase64(bytes: Uint8Array): string {
+export function toBase64(bytes: Uint8Array): string {
   let binary = ''
   for (let at = 0; at < bytes.length; at += CHUNK)
     binary += String.fromCharCode(...bytes.subarray(at, at + CHUNK))

@@ -10,6 +10,7 @@ import { HeldBack, useHolds } from '../../parts/held-back.tsx'
 import { fileName, jobFileOf, saveAs } from '../jobs/job-files.ts'
 import { useDocument } from '../survey/use-survey.ts'
 import { useOfLanding, useTaken } from '../wiring/use-landing.ts'
+import { usePhotoPages } from './photo-pages.ts'
 
 const PARTS = ['front', 'bring', 'board', 'ladder', 'wires', 'tables', 'steps'] as const
 const WHOLE = 'whole'
@@ -45,16 +46,19 @@ function Printed(): ReactNode {
   const of = useOfLanding()
   const taken = useTaken()
   const title = String(useDocument()['title'] ?? '')
+  const photos = usePhotoPages()
   const [part, setPart] = useState<string>(WHOLE)
   const frame = useRef<HTMLIFrameElement>(null)
   const { answer, isWorking, failure, cancel } = useAsk(
     'print',
-    of && {
-      ...of,
-      language,
-      isAsBuilt: taken !== undefined && !taken.isAsPlanned,
-      ...(part === WHOLE ? {} : { part }),
-    },
+    of &&
+      photos && {
+        ...of,
+        language,
+        isAsBuilt: taken !== undefined && !taken.isAsPlanned,
+        ...(taken ? { planned: taken.planned } : {}),
+        ...(part === WHOLE ? { photos } : { part }),
+      },
     { keepsLast: true },
   )
   const url = usePage(answer?.html)

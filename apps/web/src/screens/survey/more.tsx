@@ -5,6 +5,7 @@ import { useState } from 'react'
 import { useApp, useWeb } from '../../app/context.ts'
 import { Field } from './field.tsx'
 import { fieldName } from './field-name.ts'
+import { Growth } from './growth.tsx'
 import type { SurveyPath } from './use-survey.ts'
 import { useSurvey } from './use-survey.ts'
 
@@ -50,6 +51,7 @@ export function More({
     <details open={isOpen} onToggle={event => setIsOpen(event.currentTarget.open)}>
       <summary>{web['survey.more']}</summary>
       <Fields paths={all.filter(path => !asked.some(each => isSame(each, path)))} />
+      {isOpen && <Growth below={below} />}
     </details>
   )
 }

@@ -1,5 +1,6 @@
 import { invariant } from '../../base/invariant.ts'
 import type { Job } from '../../domain/job.ts'
+import type { Landing } from '../../domain/landing/landing.ts'
 import { allowedAmps, arriving, feedOf, profileOf } from '../../domain/wiring/states.ts'
 import type { BoxMatch } from '../match/artifact.ts'
 import type { WiringPlan } from '../plan/artifact.ts'
@@ -54,6 +55,8 @@ export interface SheetInput {
   readonly verdict?: BoxMatch
   /** A landing that somebody made or found, not one that was planned. */
   readonly isGiven?: boolean
+  /** The landing by which wires were numbered when they were labelled; its own where this is left out. */
+  readonly numberedBy?: Landing
 }
 
 /**
@@ -62,11 +65,18 @@ export interface SheetInput {
  * Steps and lines that do not concern this tub are left out. The order differs from habit in one
  * place: settings come before the outputs are called, because they decide which outputs there are.
  */
-export function layOutSheet({ survey, job, proven, verdict, isGiven }: SheetInput): JobSheet {
+export function layOutSheet({
+  survey,
+  job,
+  proven,
+  verdict,
+  isGiven,
+  numberedBy,
+}: SheetInput): JobSheet {
   const { plan, verification } = proven
   const feed = feedOf(job)
   invariant(feed !== undefined, 'a proven plan has a feed')
-  const groups = wireGroups(job, plan)
+  const groups = wireGroups(job, plan, numberedBy)
   const wires = groups.flatMap(each => each.wires)
   const bounds = drawBounds(verification)
   const circuits = siteCircuits(job, plan, verification)

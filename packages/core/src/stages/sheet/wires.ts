@@ -1,7 +1,7 @@
 import type { FeedFunction, LeadFunction, Terminal } from '../../domain/board/board.ts'
 import { COLOUR_LETTERS } from '../../domain/described.ts'
 import type { End, Job } from '../../domain/job.ts'
-import { boardLabel, findTerminal } from '../../domain/job.ts'
+import { boardLabel, findTerminal, placeOf } from '../../domain/job.ts'
 import type { Landing } from '../../domain/landing/landing.ts'
 import type { Load } from '../../domain/load/load.ts'
 import type { WiringPlan } from '../plan/artifact.ts'
@@ -104,14 +104,14 @@ function sheetWire(job: Job, plan: WiringPlan, ends: readonly End[], number: num
   ]
 }
 
-const placeOrder = (job: Job, plan: WiringPlan, load: Load): number => {
-  const place = plan.assignments.find(each => each.load === load.id)?.place
+const placeOrder = (job: Job, numberedBy: Landing, load: Load): number => {
+  const place = placeOf(job, numberedBy, load)?.id
   const index = job.box.places.findIndex(each => each.id === place)
   return index < 0 ? job.box.places.length : index
 }
 
 /** Ends that belong to one conductor, conductors in the order in which they are numbered. */
-function conductorsOf(job: Job, plan: WiringPlan): readonly (readonly End[])[] {
+function conductorsOf(job: Job, numberedBy: Landing): readonly (readonly End[])[] {
   const endsOf = (of: End['of'], owner: string) =>
     job.ends.filter(each => each.of === of && each.owner === owner)
   const cables = job.tub.supply.cables.flatMap(cable =>
@@ -120,7 +120,9 @@ function conductorsOf(job: Job, plan: WiringPlan): readonly (readonly End[])[] {
     ),
   )
   const tails = job.tub.supply.devices.flatMap(({ id }) => endsOf('tail', id).map(end => [end]))
-  const loads = [...job.loads].sort((a, b) => placeOrder(job, plan, a) - placeOrder(job, plan, b))
+  const loads = [...job.loads].sort(
+    (a, b) => placeOrder(job, numberedBy, a) - placeOrder(job, numberedBy, b),
+  )
   return [...cables, ...tails, ...loads.flatMap(load => endsOf('lead', load.id).map(end => [end]))]
 }
 
@@ -156,9 +158,18 @@ function titleOf(job: Job, plan: WiringPlan, wire: SheetWire): SheetText {
     : text('owner.load-unplaced', { load: label })
 }
 
-/** Every conductor of the job, numbered: the supply first, then load by load as the box has them. */
-export function wireGroups(job: Job, plan: WiringPlan): readonly WireGroup[] {
-  const wires = conductorsOf(job, plan)
+/**
+ * Every conductor of the job, numbered: the supply first, then load by load as the box has them.
+ *
+ * @param numberedBy - the landing whose places decide the order: once wires carry labels, no label may
+ *   come to mean another wire, wherever an end is found
+ */
+export function wireGroups(
+  job: Job,
+  plan: WiringPlan,
+  numberedBy: Landing = plan.landing,
+): readonly WireGroup[] {
+  const wires = conductorsOf(job, numberedBy)
     .filter(ends => ends.length > 0)
     .flatMap((ends, index) => sheetWire(job, plan, ends, index + 1))
   const groups: WireGroup[] = []

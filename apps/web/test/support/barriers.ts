@@ -1,12 +1,12 @@
 import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from 'playwright-core'
-import { axe } from '../../support/app.ts'
+import { axe } from './app.ts'
 
 const TARGET = 48 // [px]
 const TARGETS = 'button, a[href], select, input, textarea, summary, li[role=option]'
 
 /** What a finger could miss, inside shadow roots too. */
-const smallIn = (page: Page): Promise<readonly string[]> =>
+export const smallIn = (page: Page): Promise<readonly string[]> =>
   page.evaluate(
     ([least, targets]) => {
       const found: string[] = []
@@ -14,7 +14,7 @@ const smallIn = (page: Page): Promise<readonly string[]> =>
         for (const each of root.querySelectorAll<HTMLElement>('*')) {
           if (each.shadowRoot) walk(each.shadowRoot)
           const { width, height } = each.getBoundingClientRect()
-          const isSeen = width > 0 && height > 0 && !each.closest('.skip')
+          const isSeen = width > 0 && height > 0 && !each.closest('.skip, .unseen')
           if (!isSeen || !each.matches(targets)) continue
           if (Math.min(width, height) < least - 0.1)
             found.push(`${width.toFixed()} × ${height.toFixed()}: ${each.outerHTML.slice(0, 80)}`)
