@@ -1,4 +1,5 @@
 import { isSame } from './canonical.ts'
+import { documentOf } from './document.ts'
 import type { Act } from './entry.ts'
 import { isContainer, placeAt } from './fold.ts'
 import type { JobState } from './job-state.ts'
@@ -114,6 +115,7 @@ export function actsBetween(
 export function actsTo(state: JobState, path: Path, after: Json | undefined): readonly Act[] {
   const place = placeAt(state.root, path)
   if (place === undefined) return actsBetween(undefined, after, path)
+  if (after !== undefined && isSame(documentOf(state, path), after)) return []
   const old = outlineOfPlace(place)
   if (isItem(place) && isJsonObject(after))
     return actsOf(

@@ -2,7 +2,6 @@ import { canonical } from './canonical.ts'
 import type { Fault } from './fault.ts'
 import { told } from './fault.ts'
 import type { Json, JsonObject } from './json.ts'
-import { isObject } from './json.ts'
 
 type Steps = (string | number)[]
 
@@ -76,7 +75,7 @@ function walkObject(value: object, steps: Steps, depth: number): Found {
 }
 
 /** Bytes of a text in UTF-8. */
-export function bytesOf(text: string): number {
+function bytesOf(text: string): number {
   let bytes = text.length
   for (let index = 0; index < text.length; index++) {
     const unit = text.charCodeAt(index)
@@ -108,6 +107,3 @@ export const ownCopy = (value: Json): Json =>
 
 /** JSON knows no −0. */
 const plainNumber = (value: Json): Json => (value === 0 ? 0 : value)
-
-export const isPlainObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  isObject(value) && isPlain(value)

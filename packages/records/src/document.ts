@@ -48,7 +48,7 @@ function containerOf(place: Place): Json | undefined {
 }
 
 /** The plain value of a place, or undefined where it says nothing. */
-export function plainOf(place: Place): Json | undefined {
+function plainOf(place: Place): Json | undefined {
   const field = fieldOf(place)
   if (field.kind === 'conflict') return undecided(place.path, field)
   if (isItem(place) && place.path.length > 0) return itemOf(place)

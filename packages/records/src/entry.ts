@@ -1,5 +1,4 @@
 import type { Json } from './json.ts'
-import { byText } from './json.ts'
 import type { Path } from './path.ts'
 
 /** The store that wrote it, then its place among all that this store wrote, from 1. */
@@ -63,7 +62,3 @@ export function rankOf(entry: Entry): number {
   for (const store in entry.seen) rank += seenOf(entry.seen, store)
   return Math.min(rank, RANK_MAX)
 }
-
-/** The order in which entries are shown: rank, store, counter. Forked ones compare equal. */
-export const byRank = (a: Entry, b: Entry): number =>
-  rankOf(a) - rankOf(b) || byText(storeOf(a.id), storeOf(b.id)) || counterOf(a.id) - counterOf(b.id)

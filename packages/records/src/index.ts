@@ -1,6 +1,5 @@
 export { actsBetween, actsTo } from './acts-between.ts'
 export { canonical, isSame } from './canonical.ts'
-export { checkJson } from './check-json.ts'
 export type { Child } from './children.ts'
 export { childrenOf } from './children.ts'
 export { digestOf } from './digest.ts'

@@ -242,6 +242,18 @@ describe('an entry from outside', () => {
     const one = stateText(JobLog.open('x', entries).state)
     expect(stateText(JobLog.open('x', entries.toReversed()).state)).toBe(one)
   })
+
+  it('has one rank, whatever the order in which it names stores', () => {
+    const seen = [
+      ['b', Number.MAX_SAFE_INTEGER],
+      ['c', 1],
+      ['d', 1],
+    ] as const
+    const [one, other] = [seen, seen.toReversed()].map(each =>
+      stateText(JobLog.open('x', [entryOf({ seen: Object.fromEntries(each) })]).state),
+    )
+    expect(one).toBe(other)
+  })
 })
 
 describe('a text from outside', () => {

@@ -346,6 +346,7 @@ describe('the audit trail', () => {
     ])
     expect(newestOf(log.entries, ['x'])).toMatchObject({ value: 2 })
     expect(newestOf(log.entries, ['z'])).toBeUndefined()
+    expect(historyOf(log.entries, ['x', 'y'])).toEqual([])
   })
 
   it('has who withdrew and who restored an item', () => {

@@ -12,8 +12,10 @@ import { expect, it } from 'vitest'
 import { HAND, set } from './support/logs.ts'
 
 const ENTRIES = 20_000
-const OPEN_MAX = 50 // [ms] the least of some runs: what else runs here is no business of the law
-const APPEND_MAX = 1 // [ms] median
+/** Opening, as a share of reading the same entries from their texts: both slow down alike on a busy machine. */
+const OPEN_SHARE_MAX = 0.75
+/** One more entry, as a share of opening all of them. */
+const APPEND_SHARE_MAX = 0.02
 
 const LOADS = ['survey', 'loads']
 
@@ -44,7 +46,7 @@ const took = (run: () => unknown): number => {
   return performance.now() - began
 }
 
-it(`${ENTRIES} entries open within ${OPEN_MAX} ms; one more takes ${APPEND_MAX} ms at most`, () => {
+it(`${ENTRIES} entries fold in less than it takes to read them; one more in a fiftieth of that`, () => {
   const entries = largeJob()
   expect(entries).toHaveLength(ENTRIES)
   const stored = entries.map(toStored)
@@ -74,8 +76,9 @@ it(`${ENTRIES} entries open within ${OPEN_MAX} ms; one more takes ${APPEND_MAX} 
     edit: middle(edits),
     document: Math.min(...documents),
   })
-  expect(Math.min(...opens)).toBeLessThanOrEqual(OPEN_MAX)
-  expect(middle(appends)).toBeLessThanOrEqual(APPEND_MAX)
-  expect(middle(edits)).toBeLessThanOrEqual(APPEND_MAX)
+  const open = Math.min(...opens)
+  expect(open / Math.min(...reads)).toBeLessThanOrEqual(OPEN_SHARE_MAX)
+  expect(middle(appends) / open).toBeLessThanOrEqual(APPEND_SHARE_MAX)
+  expect(middle(edits) / open).toBeLessThanOrEqual(APPEND_SHARE_MAX)
   expect(stateText(log.state)).toBe(stateText(JobLog.open('y', log.entries).state))
 })
