@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Act } from '@tubwright/records'
@@ -21,7 +22,8 @@ const tubText = ({ bundle }: Bench): string =>
   )
 
 const photoId = (index: number): string => `photo-${index}`
-const hashOf = (index: number): string => index.toString(16).padStart(64, '0')
+const bytesOf = (index: number): Buffer => Buffer.alloc(PHOTO_BYTES, index + 1)
+const hashOf = (index: number): string => createHash('sha256').update(bytesOf(index)).digest('hex')
 
 function photoActs(index: number): readonly Act[] {
   const at = (key: string) => ['photos', photoId(index), key]
@@ -50,11 +52,10 @@ function longJob(bench: Bench): string {
     ...Array.from({ length: PHOTOS }, (_, index) => photoActs(index)).flat(),
   ]
   must(log.append(acts, hand))
-  const bytes = Buffer.alloc(PHOTO_BYTES, 7).toString('base64')
   const photos = Array.from({ length: PHOTOS }, (_, index) => ({
     hash: hashOf(index),
     type: 'image/jpeg',
-    bytes,
+    bytes: bytesOf(index).toString('base64'),
   }))
   return writeJobFile({ job: 'long', entries: log.entries, photos, survey: tubText(bench) })
 }

@@ -30,6 +30,7 @@ export const SAFETY_PATHS: readonly { readonly of: string; readonly path: Path }
   { of: 'conductor', path: ['survey', 'loads', '*', 'leads', '*', 'size'] },
   { of: 'probe', path: ['survey', 'loads', '*', 'curve'] },
   { of: 'probe', path: ['survey', 'loads', '*', 'place'] },
+  { of: 'landing', path: ['plan', 'taken'] },
   { of: 'landing', path: ['asBuilt', 'ends'] },
   { of: 'landing', path: ['asBuilt', 'jumpers'] },
   { of: 'landing', path: ['asBuilt', 'straps'] },
@@ -44,6 +45,17 @@ const meet = (pattern: Path, path: Path): boolean => {
   return true
 }
 
+/** What a survey says without any verdict resting on it, by its first or its last step. */
+const PLAIN_FIRST = ['schema', 'id', 'title', 'note', 'bay', 'keypadHole']
+const PLAIN_LAST = ['label', 'colour', 'condition']
+
+/** Whatever else a survey says may move a verdict, fields that are yet to come among it. */
+const isJudged = ([top, first, ...rest]: Path): boolean =>
+  top === 'survey' &&
+  first !== undefined &&
+  !PLAIN_FIRST.includes(first) &&
+  !PLAIN_LAST.includes(rest.at(-1) ?? '')
+
 /** Whether safety rests on what is said at a path: at a place of the table, inside one, or around one. */
 export const isSafetyPath = (path: Path): boolean =>
-  SAFETY_PATHS.some(each => meet(each.path, path))
+  isJudged(path) || SAFETY_PATHS.some(each => meet(each.path, path))

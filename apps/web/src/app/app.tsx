@@ -1,11 +1,12 @@
 import type { Language, Words } from '@tubwright/words'
 import type { ReactNode } from 'react'
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react'
+import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react'
 import type { Core } from '../ask/ask.ts'
 import { loadWords } from '../ask/load-words.ts'
 import type { ShelfView } from '../ask/protocol.ts'
 import type { Space } from '../store/database.ts'
 import { JobSpace } from '../store/space.ts'
+import { keepTypedOnLeaving } from '../store/typed.ts'
 import type { App } from './context.ts'
 import { AppProvider } from './context.ts'
 import { holdWhileTyping } from './hold-while-typing.ts'
@@ -56,11 +57,15 @@ function useSpace(name: Space): JobSpace | undefined {
   return space?.space === name ? space : undefined
 }
 
-/** Reads the shelf when it is first asked for, and again when it has changed. */
+const NEVER = (): (() => void) => () => undefined
+
+/** Reads the shelf when it is first asked for; another function once it has changed, so that all ask again. */
 function useShelf(space: JobSpace | undefined, core: Core): () => Promise<ShelfView> {
+  const revision = useSyncExternalStore(space?.subscribe ?? NEVER, () => space?.shelfRevision ?? 0)
   const read = useRef<{ of: JobSpace; texts: string; view: Promise<ShelfView> } | undefined>(
     undefined,
   )
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a new revision is a new shelf
   return useCallback(async () => {
     if (!space) throw new Error('no space is open')
     const texts = asTexts(await shelfTexts(space))
@@ -68,7 +73,7 @@ function useShelf(space: JobSpace | undefined, core: Core): () => Promise<ShelfV
     if (read.current?.of !== space || read.current.texts !== key)
       read.current = { of: space, texts: key, view: core.ask('shelf', texts) }
     return read.current.view
-  }, [space, core])
+  }, [space, core, revision])
 }
 
 /** Everything that the screens have at hand, once it is there. */
@@ -79,6 +84,7 @@ export function AppState({ children }: { readonly children: ReactNode }): ReactN
   const core = useMemo(startCore, [])
   const shelf = useShelf(space, core)
   useEffect(holdWhileTyping, [])
+  useEffect(keepTypedOnLeaving, [])
   useEffect(() => {
     document.documentElement.lang = habits.language
     document.documentElement.dataset['scheme'] = habits.scheme

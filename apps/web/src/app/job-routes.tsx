@@ -1,13 +1,15 @@
 import { say } from '@tubwright/words'
 import type { ReactNode } from 'react'
-import { lazy, Suspense, useEffect, useState } from 'react'
+import { lazy, Suspense, useEffect, useState, useSyncExternalStore } from 'react'
 import { Link, Route, Switch, useLocation } from 'wouter'
+import { Boundary } from '../parts/boundary.tsx'
 import { RedStops } from '../screens/findings/red-stops.tsx'
 import { StopButton } from '../screens/findings/stop-button.tsx'
 import { SurveyScreen } from '../screens/survey/survey-screen.tsx'
 import { DraftProvider, useAskedDraft } from '../screens/survey/use-draft.ts'
 import { useDocument } from '../screens/survey/use-survey.ts'
 import type { JobStore } from '../store/job-store.ts'
+import { isTyping, subscribeTyped } from '../store/typed.ts'
 import { JobProvider, useApp, useJob, useJobView, useWeb } from './context.ts'
 import { Frame, Screen, Working } from './frame.tsx'
 
@@ -96,24 +98,36 @@ function JobFrame({ id }: { readonly id: string }): ReactNode {
         </ol>
       </nav>
       <RedStops>
-        <Suspense fallback={<Working />}>
-          <Switch>
-            <Route path="/job/:id/match" component={MatchScreen} />
-            <Route path="/job/:id/wiring/:panel?">
-              {({ panel }) => <WiringScreen panel={panel} />}
-            </Route>
-            <Route path="/job/:id/findings" component={FindingsScreen} />
-            <Route path="/job/:id/sheet" component={SheetScreen} />
-            <Route path="/job/:id/survey/:group?">
-              {({ group }) => <SurveyScreen group={group} />}
-            </Route>
-            <Route>
-              <SurveyScreen group={undefined} />
-            </Route>
-          </Switch>
-        </Suspense>
+        <Boundary of={place} instead={detail => <Broken detail={detail} />}>
+          <Suspense fallback={<Working />}>
+            <Switch>
+              <Route path="/job/:id/match" component={MatchScreen} />
+              <Route path="/job/:id/wiring/:panel?">
+                {({ panel }) => <WiringScreen panel={panel} />}
+              </Route>
+              <Route path="/job/:id/findings" component={FindingsScreen} />
+              <Route path="/job/:id/sheet" component={SheetScreen} />
+              <Route path="/job/:id/survey/:group?">
+                {({ group }) => <SurveyScreen group={group} />}
+              </Route>
+              <Route>
+                <SurveyScreen group={undefined} />
+              </Route>
+            </Switch>
+          </Suspense>
+        </Boundary>
       </RedStops>
     </Frame>
+  )
+}
+
+/** A screen that could not be drawn: the frame with its stop, and the other screens, go on. */
+function Broken({ detail }: { readonly detail: string }): ReactNode {
+  const web = useWeb()
+  return (
+    <Screen heading={web['shell.fault-title']}>
+      <p role="alert">{say(web['shell.fault'], { detail })}</p>
+    </Screen>
   )
 }
 
@@ -122,6 +136,7 @@ function SavedMark(): ReactNode {
   const web = useWeb()
   const job = useJob()
   const { unsaved, failure, saved } = useJobView()
+  const isUnkept = useSyncExternalStore(subscribeTyped, isTyping)
   if (failure !== undefined)
     return (
       <p className="saved" data-state="failed" role="alert">
@@ -129,6 +144,12 @@ function SavedMark(): ReactNode {
         <button type="button" onClick={() => void job.retry().catch(() => undefined)}>
           {web['shell.retry']}
         </button>
+      </p>
+    )
+  if (isUnkept)
+    return (
+      <p className="saved" data-state="typing" data-saved={saved}>
+        {web['shell.typing']}
       </p>
     )
   return (

@@ -13,6 +13,8 @@ export interface Habits {
 }
 
 const KEY = 'tubwright-habits'
+/** Each tab stays in its own space, whatever another one does. */
+const SPACE = 'tubwright-space'
 
 const preferred = (): Habits => ({
   language: navigator.language.startsWith('es') ? 'es' : 'en',
@@ -27,7 +29,7 @@ export function readHabits(): Habits {
     return {
       language: kept.language === 'en' || kept.language === 'es' ? kept.language : usual.language,
       scheme: kept.scheme === 'sun' || kept.scheme === 'shade' ? kept.scheme : usual.scheme,
-      space: kept.space === 'demo' ? 'demo' : 'own',
+      space: (sessionStorage.getItem(SPACE) ?? kept.space) === 'demo' ? 'demo' : 'own',
     }
   } catch {
     return preferred()
@@ -37,6 +39,7 @@ export function readHabits(): Habits {
 export function writeHabits(habits: Habits): void {
   try {
     localStorage.setItem(KEY, JSON.stringify(habits))
+    sessionStorage.setItem(SPACE, habits.space)
   } catch {
     // Looks and language are then those of the browser at every start.
   }

@@ -49,7 +49,9 @@ export function useAsk<Asks extends Question>(
       if (!signal.aborted)
         setHeld(before => ({
           key,
-          ...(keepsLast && before.answer && !some.answer ? { answer: before.answer } : {}),
+          ...(keepsLast && before.answer && !some.answer && !some.failure
+            ? { answer: before.answer }
+            : {}),
           ...some,
         }))
     }

@@ -1,9 +1,9 @@
 import type { Hold } from '@tubwright/records'
-import { heldBack } from '@tubwright/records'
+import { heldBack, settleOf } from '@tubwright/records'
 import { say } from '@tubwright/words'
 import type { ReactNode } from 'react'
 import { useMemo } from 'react'
-import { useJobView, useWeb } from '../app/context.ts'
+import { useJob, useJobView, useRole, useWeb } from '../app/context.ts'
 
 /** What holds every verdict of this job back; empty where verdicts may be given. */
 export function useHolds(): readonly Hold[] {
@@ -32,6 +32,25 @@ function useTellHold(): (hold: Hold) => string {
   }
 }
 
+/** Somebody who looked at every entry under one number says so: what he then sets counts for all. */
+function Settle(): ReactNode {
+  const web = useWeb()
+  const job = useJob()
+  const role = useRole()
+  const { state } = useJobView()
+  const open = state.forks.filter(each => !each.isSettled)
+  if (open.length === 0) return undefined
+  return (
+    <button
+      type="button"
+      disabled={role !== 'writes'}
+      onClick={() => void job.append(...open.map(settleOf)).catch(() => undefined)}
+    >
+      {web['match.settle']}
+    </button>
+  )
+}
+
 /** Says why no verdict is shown, each reason once. */
 export function HeldBack({ holds }: { readonly holds: readonly Hold[] }): ReactNode {
   const web = useWeb()
@@ -46,6 +65,7 @@ export function HeldBack({ holds }: { readonly holds: readonly Hold[] }): ReactN
           <li key={each}>{each}</li>
         ))}
       </ul>
+      <Settle />
     </section>
   )
 }

@@ -19,8 +19,18 @@ export interface JobView {
 
 interface Identity {
   readonly store: string
-  readonly author: string
+  /** Who writes now: a name may be given while a job is open. */
+  readonly author: () => string
   readonly now: () => string
+}
+
+/** What a job is opened with. */
+interface Parts {
+  readonly connection: Connection
+  readonly writer: Writer
+  readonly identity: Identity
+  /** Told of the card once it is on the disk. */
+  readonly wrote: (card: JobCard) => void
 }
 
 const titleOf = (state: JobState): string => {
@@ -51,6 +61,7 @@ export class JobStore {
   readonly #connection: Connection
   readonly #writer: Writer
   readonly #identity: Identity
+  readonly #wrote: (card: JobCard) => void
   #log: JobLog
   #unsaved: Entry[] = []
   #view: JobView
@@ -59,12 +70,8 @@ export class JobStore {
   readonly #listeners = new Set<() => void>()
   readonly #stopHearing: () => void
 
-  private constructor(
-    id: string,
-    log: JobLog,
-    card: JobCard,
-    parts: { connection: Connection; writer: Writer; identity: Identity },
-  ) {
+  private constructor(id: string, log: JobLog, card: JobCard, parts: Parts) {
+    this.#wrote = parts.wrote
     this.id = id
     this.#log = log
     this.#card = card
@@ -77,10 +84,7 @@ export class JobStore {
     })
   }
 
-  static async open(
-    id: string,
-    parts: { connection: Connection; writer: Writer; identity: Identity },
-  ): Promise<JobStore | undefined> {
+  static async open(id: string, parts: Parts): Promise<JobStore | undefined> {
     const [rows, card] = await parts.connection.use(database =>
       Promise.all([database.getAllFromIndex('entries', 'job', id), database.get('jobs', id)]),
     )
@@ -104,7 +108,7 @@ export class JobStore {
     if (acts.length === 0) return this.#writing
     const began = performance.now()
     const { author, now } = this.#identity
-    this.#unsaved.push(...must(this.#log.append(acts, { author, at: now() })))
+    this.#unsaved.push(...must(this.#log.append(acts, { author: author(), at: now() })))
     this.#publish()
     return this.#write(began)
   }
@@ -126,8 +130,13 @@ export class JobStore {
   /** Where the job was left: not part of its record. */
   async leaveAt(place: string): Promise<void> {
     if (this.#card.place === place || this.#writer.role !== 'writes') return
-    this.#card = { ...this.#card, place }
-    await this.#connection.use(database => database.put('jobs', this.#card))
+    await this.#connection.use(async database => {
+      const transaction = database.transaction('jobs', 'readwrite')
+      const stored = (await transaction.store.get(this.id)) ?? this.#card
+      this.#card = { ...stored, place }
+      await Promise.all([transaction.store.put(this.#card), transaction.done])
+    })
+    this.#wrote(this.#card)
   }
 
   /** Waits until everything is on the disk. */
@@ -145,7 +154,7 @@ export class JobStore {
     this.#listeners.clear()
   }
 
-  #publish(failure?: string): void {
+  #publish(failure: string | undefined = undefined): void {
     this.#view = {
       state: this.#log.state,
       unsaved: this.#unsaved.length,
@@ -169,6 +178,7 @@ export class JobStore {
       this.#unsaved = this.#unsaved.filter(each => !entries.includes(each))
       noteSave(performance.now() - began)
       this.#publish()
+      this.#wrote(this.#card)
       this.#writer.tell({ kind: 'grew', job: this.id })
     } catch (error) {
       this.#publish(error instanceof Error ? error.message : String(error))
@@ -201,10 +211,15 @@ export class JobStore {
 
   /** Another tab wrote: takes in what it has. */
   async #follow(): Promise<void> {
-    const rows = await this.#connection.use(database =>
-      database.getAllFromIndex('entries', 'job', this.id),
+    const [rows, card] = await this.#connection.use(database =>
+      Promise.all([
+        database.getAllFromIndex('entries', 'job', this.id),
+        database.get('jobs', this.id),
+      ]),
     )
+    if (card) this.#card = card
     this.#log.merge(readable(rows))
-    this.#publish()
+    // What could not be written here is still not written.
+    this.#publish(this.#unsaved.length > 0 ? this.#view.failure : undefined)
   }
 }

@@ -1,11 +1,16 @@
 import type { Act, Entry } from '@tubwright/records'
+import { JobLog, must } from '@tubwright/records'
 import { missingFrom, readCanary, writeCanary } from './canary.ts'
 import { Connection } from './connection.ts'
 import type { JobCard, ShelfText, Space, StoredPhoto } from './database.ts'
 import { nameOf, STRICT } from './database.ts'
 import { JobStore } from './job-store.ts'
 import { askToPersist } from './room.ts'
+import { keepTyped } from './typed.ts'
 import { Writer } from './writer.ts'
+
+const byTime = (cards: readonly JobCard[]): readonly JobCard[] =>
+  cards.toSorted((a, b) => b.at.localeCompare(a.at))
 
 const shortId = (): string => crypto.randomUUID().replaceAll('-', '').slice(0, 12)
 
@@ -26,6 +31,8 @@ export class JobSpace {
   /** Titles of jobs that this browser had and has no more. */
   missing: readonly string[] = []
   cards: readonly JobCard[] = []
+  /** Counts the changes of the shelf, here and in other tabs: what was asked of an older one is old. */
+  shelfRevision = 0
   readonly #listeners = new Set<() => void>()
   readonly #open = new Map<string, JobStore>()
 
@@ -49,6 +56,8 @@ export class JobSpace {
   /** A new job with its first entries on the disk. */
   async newJob(acts: readonly Act[]): Promise<JobStore> {
     const id = shortId()
+    // Refused before anything of it is kept, where it makes no sense.
+    must(JobLog.empty(this.store).append(acts, { author: '-', at: this.now() }))
     const card: JobCard = { id, title: '', at: this.now(), place: '', entries: 0 }
     await this.connection.use(async database => {
       const transaction = database.transaction('jobs', 'readwrite', STRICT)
@@ -67,10 +76,14 @@ export class JobSpace {
   async job(id: string): Promise<JobStore | undefined> {
     const open = this.#open.get(id)
     if (open) return open
-    const { store, author } = this
-    const identity = { store, author: author.name || author.id, now: () => this.now() }
-    const { connection, writer } = this
-    const job = await JobStore.open(id, { connection, writer, identity })
+    const { store, connection, writer } = this
+    const identity = {
+      store,
+      author: () => this.author.name || this.author.id,
+      now: () => this.now(),
+    }
+    const wrote = (card: JobCard): void => this.#wrote(card)
+    const job = await JobStore.open(id, { connection, writer, identity, wrote })
     if (job) this.#open.set(id, job)
     return job
   }
@@ -81,7 +94,7 @@ export class JobSpace {
     entries: readonly Entry[],
     photos: readonly StoredPhoto[],
   ): Promise<number> {
-    for (const photo of photos) await this.keepPhoto(photo)
+    for (const photo of photos) if (!(await this.photo(photo.hash))) await this.keepPhoto(photo)
     const card: JobCard = { id, title: '', at: this.now(), place: '', entries: 0 }
     const isNew = !this.cards.some(each => each.id === id)
     if (isNew) await this.connection.use(database => database.put('jobs', card))
@@ -112,14 +125,12 @@ export class JobSpace {
       const transaction = database.transaction('shelf', 'readwrite', STRICT)
       await Promise.all([transaction.store.put(text), transaction.done])
     })
-    this.writer.tell({ kind: 'shelf' })
-    this.#changed()
+    this.#shelfChanged()
   }
 
   async takeOffShelf(kind: ShelfText['kind'], id: string): Promise<void> {
     await this.connection.use(database => database.delete('shelf', [kind, id]))
-    this.writer.tell({ kind: 'shelf' })
-    this.#changed()
+    this.#shelfChanged()
   }
 
   async setAuthor(name: string): Promise<void> {
@@ -131,7 +142,7 @@ export class JobSpace {
   /** Reads the list of jobs again, and notes apart what it holds. */
   async refresh(): Promise<void> {
     const cards = await this.connection.use(database => database.getAll('jobs'))
-    this.cards = cards.sort((a, b) => b.at.localeCompare(a.at))
+    this.cards = byTime(cards)
     if (this.missing.length === 0) writeCanary(this.space, this.store, this.cards)
     this.#changed()
   }
@@ -172,10 +183,13 @@ export class JobSpace {
     this.cards = await this.connection.use(database => database.getAll('jobs'))
     this.missing = missingFrom(canary, this.cards)
     this.writer.hear(told => {
+      if (told.kind === 'shelf') this.shelfRevision++
       if (told.kind !== 'hand-over') void this.refresh()
     })
     await this.writer.start(async () => {
+      keepTyped()
       for (const job of this.#open.values()) await job.settled()
+      return [...this.#open.values()].every(job => job.view.unsaved === 0)
     })
     await this.refresh()
   }
@@ -195,6 +209,19 @@ export class JobSpace {
         transaction.done,
       ])
     })
+  }
+
+  /** A job was written: the list and what is noted apart follow. */
+  #wrote(card: JobCard): void {
+    this.cards = byTime([...this.cards.filter(each => each.id !== card.id), card])
+    if (this.missing.length === 0) writeCanary(this.space, this.store, this.cards)
+    this.#changed()
+  }
+
+  #shelfChanged(): void {
+    this.shelfRevision++
+    this.writer.tell({ kind: 'shelf' })
+    this.#changed()
   }
 
   #changed(): void {

@@ -12,6 +12,9 @@ export type Role = 'writes' | 'follows' | 'waits'
 
 type Listener = () => void
 
+/** Time for the tab that asked to come first [ms]. */
+const AFTER_YOU = 50
+
 /**
  * One writer a browser: the tab that holds the lock of a space writes, the others follow it.
  *
@@ -22,9 +25,12 @@ export class Writer {
   readonly #channel: BroadcastChannel
   readonly #listeners = new Set<Listener>()
   readonly #told = new Set<(told: Told) => void>()
+  /** Ends every request for the lock that is still waiting. */
+  readonly #ended = new AbortController()
   #release: (() => void) | undefined
-  /** Finishes what is being written before the lock goes. */
-  #beforeRelease: () => Promise<void> = () => Promise.resolve()
+  #isWaiting = false
+  #isHandingOver = false
+  #beforeRelease: () => Promise<boolean> = () => Promise.resolve(true)
   role: Role = 'waits'
 
   constructor(space: Space) {
@@ -33,8 +39,13 @@ export class Writer {
     this.#channel.onmessage = ({ data }: MessageEvent<Told>) => this.#hear(data)
   }
 
-  /** Takes the lock if it is free; else follows, and takes it once it comes free. */
-  async start(beforeRelease: () => Promise<void>): Promise<void> {
+  /**
+   * Takes the lock if it is free; else follows, and takes it once it comes free.
+   *
+   * @param beforeRelease - finishes what is being written; false where something could not be, and
+   *   then the lock stays here
+   */
+  async start(beforeRelease: () => Promise<boolean>): Promise<void> {
     this.#beforeRelease = beforeRelease
     const isFree = await new Promise<boolean>(resolve => {
       void navigator.locks.request(this.#lock, { ifAvailable: true }, lock => {
@@ -48,6 +59,19 @@ export class Writer {
   /** Asks the writing tab to hand over; it does once its writing is done. */
   ask(): void {
     this.tell({ kind: 'hand-over' })
+  }
+
+  /** Resolves once this tab writes; asks for it where it does not. */
+  toWrite(): Promise<void> {
+    if (this.role === 'writes') return Promise.resolve()
+    this.ask()
+    return new Promise(resolve => {
+      const stop = this.subscribe(() => {
+        if (this.role !== 'writes') return
+        stop()
+        resolve()
+      })
+    })
   }
 
   tell(told: Told): void {
@@ -65,19 +89,30 @@ export class Writer {
   }
 
   stop(): void {
+    this.#ended.abort()
     this.#release?.()
+    this.#release = undefined
     this.#channel.close()
   }
 
+  /** Queues for the lock, once: whoever holds it already stays what he is. */
   #wait(): void {
+    if (this.#isWaiting || this.#release || this.#ended.signal.aborted) return
+    this.#isWaiting = true
     this.#become('follows')
-    void navigator.locks.request(this.#lock, () => this.#hold())
+    navigator.locks
+      .request(this.#lock, { signal: this.#ended.signal }, () => {
+        this.#isWaiting = false
+        return this.#hold()
+      })
+      .catch(() => undefined)
   }
 
   #hold(): Promise<void> {
-    this.#become('writes')
+    if (this.#ended.signal.aborted) return Promise.resolve()
     return new Promise(resolve => {
       this.#release = resolve
+      this.#become('writes')
     })
   }
 
@@ -87,14 +122,19 @@ export class Writer {
   }
 
   async #handOver(): Promise<void> {
-    if (this.role !== 'writes') return
-    await this.#beforeRelease()
-    const release = this.#release
-    this.#release = undefined
-    // Queue first, then let go: the tab that asked stands before this one.
-    this.#become('follows')
-    release?.()
-    setTimeout(() => this.#wait(), 50)
+    if (this.role !== 'writes' || this.#isHandingOver) return
+    this.#isHandingOver = true
+    try {
+      if (!(await this.#beforeRelease())) return
+      const release = this.#release
+      this.#release = undefined
+      this.#become('follows')
+      release?.()
+      await new Promise(resolve => setTimeout(resolve, AFTER_YOU))
+      this.#wait()
+    } finally {
+      this.#isHandingOver = false
+    }
   }
 
   #become(role: Role): void {

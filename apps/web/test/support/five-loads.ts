@@ -15,6 +15,7 @@ export async function surveyFiveLoads(page: Page, thumb: Thumb): Promise<void> {
     await thumb.tap('radio', size)
     await thumb.tap('radio', /^As usual here/u)
     await thumb.tap('radio', plug)
+    await thumb.tap('radio', /^1 .* · 2 /u)
   }
   const another = () => thumb.tap('link', 'Back')
 

@@ -111,11 +111,11 @@ describe('what is written down', () => {
 
   test('a tick goes when its end is moved: it was of another place', () => {
     const log = logWith()
-    write(log, tickEnd(log.state, 'pump.hot', true))
-    expect([...tickedIn(log.state)]).toEqual(['pump.hot'])
+    write(log, tickEnd(log.state, takenOf(log.state), 'pump.hot', true))
+    expect([...tickedIn(log.state, takenOf(log.state))]).toEqual(['pump.hot'])
     write(log, moveEnd(log.state, takenOf(log.state), 'pump.hot', 'loose'))
-    expect([...tickedIn(log.state)]).toEqual([])
-    expect(tickEnd(log.state, 'pump.hot', false)).toEqual([])
+    expect([...tickedIn(log.state, takenOf(log.state))]).toEqual([])
+    expect(tickEnd(log.state, takenOf(log.state), 'pump.hot', false)).toEqual([])
   })
 
   test('any row of steps is taken back one by one, to what was said before each', () => {
@@ -135,13 +135,16 @@ describe('what is written down', () => {
       fc.property(fc.array(step, { maxLength: 8 }), steps => {
         const log = logWith()
         const seen: { said: unknown; done: Done }[] = []
-        const said = () => [takenOf(log.state).asBuilt, [...tickedIn(log.state)].sort()]
+        const said = () => [
+          takenOf(log.state).asBuilt,
+          [...tickedIn(log.state, takenOf(log.state))].sort(),
+        ]
         for (const each of steps) {
           const before = log.state
           const acts =
             each.kind === 'move'
               ? moveEnd(before, takenOf(before), each.end, each.to)
-              : tickEnd(before, each.end, each.to)
+              : tickEnd(before, takenOf(before), each.end, each.to)
           if (acts.length === 0) continue
           seen.push({
             said: said(),

@@ -9,6 +9,8 @@ import { Screen, Working } from '../../app/frame.tsx'
 import { useAsk } from '../../app/use-ask.ts'
 import type { Judged } from '../../ask/protocol.ts'
 import { HeldBack, useHolds } from '../../parts/held-back.tsx'
+import { NoAnswerHere } from '../../parts/no-answer.tsx'
+import { PlanAge } from '../../parts/plan-age.tsx'
 import { Signal } from '../../parts/signal.tsx'
 import { differing } from '../wiring/as-built.ts'
 import { useOfLanding, useTaken } from '../wiring/use-landing.ts'
@@ -24,6 +26,7 @@ export function FindingsScreen(): ReactNode {
   return (
     <Screen heading={web['findings.title']}>
       {holds.length > 0 && <HeldBack holds={holds} />}
+      <PlanAge />
       {!of && (
         <p>
           {web['findings.no-plan']}{' '}
@@ -33,11 +36,7 @@ export function FindingsScreen(): ReactNode {
         </p>
       )}
       {of && isWorking && !answer && <Working cancel={cancel} />}
-      {failure && (
-        <p className="wrong" role="alert">
-          {say(web['shell.fault'], { detail: failure.detail })}
-        </p>
-      )}
+      {failure && <NoAnswerHere refusal={failure} />}
       {of && answer && <Verdict judged={answer} isHeld={holds.length > 0 || isWorking} />}
       <StopsSoFar />
     </Screen>
@@ -56,7 +55,10 @@ function Verdict({
   const taken = useTaken()
   const { holds, findings, proof, boxLabel } = judged
   const isProvided = findings.some(each => each.verdict === 'provided')
-  const moved = taken ? differing(taken.planned.ends, taken.asBuilt.ends).length : 0
+  const moved = taken
+    ? differing(taken.planned.ends, taken.asBuilt.ends).length +
+      differing(taken.planned.jumpers, taken.asBuilt.jumpers).length
+    : 0
   const said = holds
     ? isProvided
       ? 'findings.holds-provided'

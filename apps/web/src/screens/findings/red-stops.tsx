@@ -6,7 +6,7 @@ import { useApp, useJob, useJobView, useRole, useWeb } from '../../app/context.t
 import { Screen } from '../../app/frame.tsx'
 import { Signal } from '../../parts/signal.tsx'
 import type { Stop } from './stops.ts'
-import { cleared, FOUND_LEAST, standingStops, stopPath } from './stops.ts'
+import { cleared, FOUND_LEAST, standingStops, stopActs, stopPath } from './stops.ts'
 
 /** Takes over the screen while a red stop stands: nothing else of the job is shown. */
 export function RedStops({ children }: { readonly children: ReactNode }): ReactNode {
@@ -36,7 +36,8 @@ function Standing({ stop }: { readonly stop: Stop }): ReactNode {
   const isSaid = found.trim().length >= FOUND_LEAST
   const isContested = fieldAt(state, stopPath(stop)).kind === 'conflict'
   const clear = (): void => {
-    if (isSaid) void job.append({ do: 'set', path: stopPath(stop), value: cleared(found.trim()) })
+    if (isSaid)
+      void job.append(...stopActs(state, stop, cleared(found.trim()))).catch(() => undefined)
   }
   return (
     <section role="alert">

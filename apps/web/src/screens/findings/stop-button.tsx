@@ -1,8 +1,8 @@
 import type { ReactNode } from 'react'
 import { useEffect, useRef, useState } from 'react'
-import { useJob, useRole, useWeb } from '../../app/context.ts'
+import { useApp, useJob, useWeb } from '../../app/context.ts'
 import type { Stop } from './stops.ts'
-import { RAISED, STOPS, stopPath } from './stops.ts'
+import { RAISED, STOPS, stopActs } from './stops.ts'
 
 /** Always at hand: what stops all work, in two taps. */
 export function StopButton(): ReactNode {
@@ -26,26 +26,26 @@ export function StopButton(): ReactNode {
 function Which({ close }: { readonly close: () => void }): ReactNode {
   const web = useWeb()
   const job = useJob()
-  const role = useRole()
+  const { writer } = useApp().space
+  const [raised, setRaised] = useState<Stop>()
   const dialog = useRef<HTMLDialogElement>(null)
   useEffect(() => dialog.current?.showModal(), [])
-  const raise = (stop: Stop): void => {
-    void job.append({ do: 'set', path: stopPath(stop), value: RAISED })
+  /** What to do is shown at once; the entry follows as soon as this tab may write. */
+  const raise = async (stop: Stop): Promise<void> => {
+    setRaised(stop)
+    await writer.toWrite()
+    await job.append(...stopActs(job.view.state, stop, RAISED)).catch(() => undefined)
     close()
   }
   return (
     <dialog ref={dialog} onClose={close} aria-labelledby="stop-title">
       <h2 id="stop-title">{web['stop.title']}</h2>
+      {raised && <p className="lead">{web[`stop.do-${raised}`]}</p>}
       <p>{web['stop.which']}</p>
       <ul className="plain">
         {STOPS.map(stop => (
           <li key={stop}>
-            <button
-              type="button"
-              className="stop wide"
-              disabled={role !== 'writes'}
-              onClick={() => raise(stop)}
-            >
+            <button type="button" className="stop wide" onClick={() => void raise(stop)}>
               {web[`stop.${stop}`]}
             </button>
           </li>

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react'
 import { useState } from 'react'
-import { useApp, useWeb } from '../../app/context.ts'
+import { useApp, useRole, useWeb } from '../../app/context.ts'
 import { Sure } from '../../parts/sure.tsx'
 import { DemoTubs } from './demo-tubs.tsx'
 
@@ -8,6 +8,7 @@ import { DemoTubs } from './demo-tubs.tsx'
 export function DemoShop({ isDemo }: { readonly isDemo: boolean }): ReactNode {
   const { goTo, space } = useApp()
   const web = useWeb()
+  const role = useRole()
   const [asks, setAsks] = useState(false)
   const reset = async (): Promise<void> => {
     await space.wipe()
@@ -27,7 +28,7 @@ export function DemoShop({ isDemo }: { readonly isDemo: boolean }): ReactNode {
     <section className="card">
       <h2>{web['jobs.demo']}</h2>
       <DemoTubs />
-      <button type="button" onClick={() => setAsks(true)}>
+      <button type="button" disabled={role === 'follows'} onClick={() => setAsks(true)}>
         {web['jobs.demo-reset']}
       </button>
       {asks && (

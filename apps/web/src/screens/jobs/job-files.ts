@@ -56,8 +56,14 @@ export type OpenedFile =
 
 const DESCRIPTIONS = ['control-box', 'supply-device']
 
-async function photoFrom({ hash, type, bytes }: Photo): Promise<StoredPhoto> {
-  const blob = new Blob([fromBase64(bytes)], { type })
+const hex = (bytes: ArrayBuffer): string =>
+  [...new Uint8Array(bytes)].map(each => each.toString(16).padStart(2, '0')).join('')
+
+/** A photo by another hash than its own could take the place of another photo: it is left out. */
+async function photoFrom({ hash, type, bytes }: Photo): Promise<StoredPhoto | undefined> {
+  const raw = fromBase64(bytes)
+  if (hex(await crypto.subtle.digest('SHA-256', raw)) !== hash) return undefined
+  const blob = new Blob([raw], { type })
   const bitmap = await createImageBitmap(blob).catch(() => undefined)
   const { width = 0, height = 0 } = bitmap ?? {}
   bitmap?.close()
@@ -72,8 +78,25 @@ async function openJob(text: string, space: JobSpace): Promise<OpenedFile> {
   }
   const { job, entries, photos } = read.value
   const isNew = !space.cards.some(each => each.id === job)
-  const added = await space.takeIn(job, entries, await Promise.all(photos.map(photoFrom)))
+  const own = (await Promise.all(photos.map(photoFrom))).flatMap(each => each ?? [])
+  const added = await space.takeIn(job, entries, own)
   return { kind: 'job', id: job, added, isNew }
+}
+
+const isItems = (value: unknown): boolean =>
+  value === undefined ||
+  (Array.isArray(value) &&
+    value.every(each => typeof each === 'object' && each !== null && typeof each.id === 'string'))
+
+/** Whether what a form walks through is there as lists of items with ids, or not at all. */
+function isSurveyShaped({ loads, supply = {} }: Document): boolean {
+  if (typeof supply !== 'object' || supply === null || Array.isArray(supply)) return false
+  const { devices, cables } = supply as { readonly devices?: unknown; readonly cables?: unknown }
+  const inner = [
+    ...(Array.isArray(cables) ? cables.map(each => each?.conductors) : []),
+    ...(Array.isArray(loads) ? loads.flatMap(each => [each?.leads, each?.circuits]) : []),
+  ]
+  return [loads, devices, cables, ...inner].every(isItems)
 }
 
 /** Opens a job file, a survey or a description; nothing is taken of one that cannot be read whole. */
@@ -81,7 +104,10 @@ export async function openFile(text: string, space: JobSpace, core: Core): Promi
   if (text.trimStart().startsWith('{"')) return openJob(text, space)
   const { document, diagnostics } = await core.ask('readYaml', { text })
   const said = document?.['schema']
-  if (document && said === 'survey/1') return { kind: 'survey', document }
+  if (document && said === 'survey/1')
+    return isSurveyShaped(document)
+      ? { kind: 'survey', document }
+      : { kind: 'refused', why: 'survey/1: loads, devices, cables' }
   const of = DESCRIPTIONS.find(each => said === `${each}/1`)
   const id = document?.['id']
   if (of && typeof id === 'string') return { kind: 'description', text, of, id }

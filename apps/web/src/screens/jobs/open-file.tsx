@@ -55,7 +55,10 @@ export function OpenFile(): ReactNode {
         onChange={event => {
           const [file] = event.target.files ?? []
           event.target.value = ''
-          if (file) void open(file)
+          if (file)
+            void open(file).catch((error: unknown) =>
+              setTold(say(web['jobs.refused'], { why: String(error) })),
+            )
         }}
       />
       {told && <span role="status">{told}</span>}

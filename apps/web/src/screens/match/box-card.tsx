@@ -1,10 +1,12 @@
-import { fieldAt, isSame } from '@tubwright/records'
+import type { Act, JobState } from '@tubwright/records'
+import { childrenOf, fieldAt, isSame } from '@tubwright/records'
 import { figure, say } from '@tubwright/words'
 import type { ReactNode } from 'react'
 import { useState } from 'react'
 import { useApp, useJob, useJobView, useRole, useWeb } from '../../app/context.ts'
 import { Working } from '../../app/frame.tsx'
 import { useAsk } from '../../app/use-ask.ts'
+import { surveyDigest } from '../../parts/plan-age.tsx'
 import { useDocument } from '../survey/use-survey.ts'
 import type { BoxLine } from './box-lines.ts'
 
@@ -108,15 +110,22 @@ function Reasons({ line }: { readonly line: BoxLine }): ReactNode {
   )
 }
 
+/** On another box nothing was found otherwise yet: what was found on the one before is of that one. */
+const foundNothing = (state: JobState): readonly Act[] =>
+  ['ends', 'jumpers'].flatMap(of =>
+    childrenOf(state, ['asBuilt', of]).map(({ path }): Act => ({ do: 'clear', path })),
+  )
+
 /** Takes the plan: from here on it is what the wires are landed by. */
 function Take({ line }: { readonly line: BoxLine }): ReactNode {
   const web = useWeb()
   const job = useJob()
   const role = useRole()
   const { state } = useJobView()
+  const document = useDocument()
   const { plan } = line
   if (!plan) return undefined
-  const value = { box: plan.box, landing: plan.landing } as never
+  const value = { box: plan.box, landing: plan.landing, of: surveyDigest(document) } as never
   const taken = fieldAt(state, ['plan', 'taken'])
   const isTaken = taken.kind === 'set' && isSame(taken.value, value)
   const wasTaken =
@@ -127,7 +136,15 @@ function Take({ line }: { readonly line: BoxLine }): ReactNode {
       type="button"
       className="main"
       disabled={role !== 'writes'}
-      onClick={() => void job.append({ do: 'set', path: ['plan', 'taken'], value })}
+      onClick={() =>
+        void job
+          .append(...(wasTaken ? [] : foundNothing(state)), {
+            do: 'set',
+            path: ['plan', 'taken'],
+            value,
+          })
+          .catch(() => undefined)
+      }
     >
       {wasTaken ? web['match.take-again'] : web['match.take']}
       <span className="unseen"> {line.match.label}</span>

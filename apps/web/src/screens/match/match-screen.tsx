@@ -1,3 +1,4 @@
+import type { Hold } from '@tubwright/records'
 import { fieldAt } from '@tubwright/records'
 import { say } from '@tubwright/words'
 import type { ReactNode } from 'react'
@@ -59,9 +60,8 @@ export function MatchScreen(): ReactNode {
   const draft = useDraft()
   return (
     <Screen heading={web['match.title']}>
-      {holds.length > 0 ? (
-        <HeldBack holds={holds} />
-      ) : boxes?.length === 0 ? (
+      {holds.length > 0 && <HeldBack holds={holds} />}
+      {holds.some(each => !isOfPlan(each)) ? undefined : boxes?.length === 0 ? (
         <p>
           {web['match.no-boxes']}{' '}
           <Link className="button" href="/shelf">
@@ -85,6 +85,9 @@ export function MatchScreen(): ReactNode {
     </Screen>
   )
 }
+
+/** Two plans taken apart are decided here: the verdicts do not rest on them. */
+const isOfPlan = (hold: Hold): boolean => hold.kind === 'conflict' && hold.path[0] === 'plan'
 
 function Verdicts(): ReactNode {
   const web = useWeb()

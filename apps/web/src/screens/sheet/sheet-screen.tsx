@@ -1,4 +1,3 @@
-import { say } from '@tubwright/words'
 import type { ReactNode } from 'react'
 import { useEffect, useRef, useState } from 'react'
 import { Link, useParams } from 'wouter'
@@ -7,6 +6,8 @@ import { Screen, Working } from '../../app/frame.tsx'
 import { useAsk } from '../../app/use-ask.ts'
 import { Chips } from '../../parts/chips.tsx'
 import { HeldBack, useHolds } from '../../parts/held-back.tsx'
+import { NoAnswerHere } from '../../parts/no-answer.tsx'
+import { PlanAge } from '../../parts/plan-age.tsx'
 import { fileName, jobFileOf, saveAs } from '../jobs/job-files.ts'
 import { useDocument } from '../survey/use-survey.ts'
 import { useOfLanding, useTaken } from '../wiring/use-landing.ts'
@@ -25,6 +26,7 @@ export function SheetScreen(): ReactNode {
   return (
     <Screen heading={web['sheet.title']}>
       {holds.length > 0 && <HeldBack holds={holds} />}
+      <PlanAge />
       {!of ? (
         <p>
           {web['sheet.no-plan']}{' '}
@@ -75,11 +77,7 @@ function Printed(): ReactNode {
         choose={setPart}
       />
       {isWorking && <Working cancel={cancel} />}
-      {failure && (
-        <p className="wrong" role="alert">
-          {say(web['shell.fault'], { detail: failure.detail })}
-        </p>
-      )}
+      {failure && <NoAnswerHere refusal={failure} />}
       {answer && (
         <p className="row">
           <button
@@ -132,7 +130,10 @@ function dress(frame: HTMLIFrameElement, html: string): void {
 function usePage(html: string | undefined): string | undefined {
   const [url, setUrl] = useState<string>()
   useEffect(() => {
-    if (html === undefined) return undefined
+    if (html === undefined) {
+      setUrl(undefined)
+      return undefined
+    }
     const made = URL.createObjectURL(new Blob([html.replace(STYLE, '')], { type: 'text/html' }))
     setUrl(made)
     return () => URL.revokeObjectURL(made)

@@ -4,9 +4,10 @@ import type { FieldForm } from '@tubwright/formats'
 import type { Json } from '@tubwright/records'
 import { say } from '@tubwright/words'
 import type { ReactNode } from 'react'
-import { useId, useState } from 'react'
+import { useId, useRef, useState } from 'react'
 import { useWeb } from '../../app/context.ts'
 import { Chips } from '../../parts/chips.tsx'
+import { useTyped } from './use-typed.ts'
 
 export interface EditorProps {
   readonly label: string
@@ -44,12 +45,16 @@ export function TextEditor(
     isNumeric = false,
   } = props
   const id = useId()
-  const [typed, setTyped] = useState<string>()
+  const keep = (entered: string): void => {
+    const text = entered.trim()
+    if (text === '') {
+      if (asText(value) !== '') clear()
+    } else if (text !== value) set(text)
+  }
+  const [typed, setTyped] = useTyped(keep, isNumeric)
   const leave = (): void => {
     if (typed === undefined) return
-    const text = typed.trim()
-    if (text === '') clear()
-    else if (text !== value) set(text)
+    keep(typed)
     setTyped(undefined)
   }
   const common = {
@@ -80,6 +85,16 @@ export function TextEditor(
 }
 
 const FIGURE = /^\s*([+-]?[\d.,]+)\s*(\S.*)?$/u
+
+/** A separator before three figures: thousands to one, a fraction to another. */
+function twoReadings(
+  typed: string,
+): { readonly is: string; readonly large: string; readonly small: string } | undefined {
+  const [, whole, part] = /^\s*([1-9]\d{0,2})[.,](\d{3})(?!\d)/u.exec(typed) ?? []
+  return whole === undefined || part === undefined
+    ? undefined
+    : { is: typed.trim(), large: `${whole}${part}`, small: String(Number(`${whole}.${part}`)) }
+}
 
 /** What was typed, with its unit: the region's where none was typed. A comma is a decimal point. */
 function withUnit(typed: string, unit: string): string {
@@ -134,25 +149,32 @@ export function AmountEditor({
     props.unit ?? Object.keys(DIMENSIONS[form.unit].spellings)[0] ?? '',
   )
   const shownUnit = own?.[2] ?? unit
-  const [typed, setTyped] = useState<string>()
   const [wrong, setWrong] = useState<string>()
+  const setTyped = useRef<(text: string | undefined) => void>(undefined)
   const take = (entered: string): void => {
     if (entered.trim() === '') {
       setWrong(undefined)
-      setTyped(undefined)
+      setTyped.current?.(undefined)
       if (text !== '') clear()
       return
     }
     const written = withUnit(entered, shownUnit)
+    const two = twoReadings(entered)
+    if (two) {
+      setWrong(say(web['survey.amount-ambiguous'], two))
+      return
+    }
     const read = parseQuantity(form.unit, written)
     if (!read.ok) {
       setWrong(tellFault(written, form.unit, read.failure.reason, web))
       return
     }
     setWrong(undefined)
-    setTyped(undefined)
+    setTyped.current?.(undefined)
     if (read.value.text !== text) set(read.value.text)
   }
+  const [typed, type] = useTyped(take, true)
+  setTyped.current = type
   return (
     <fieldset>
       <legend>
@@ -169,7 +191,7 @@ export function AmountEditor({
           disabled={isDisabled}
           aria-invalid={wrong !== undefined}
           aria-describedby={wrong ? `${id}-wrong` : undefined}
-          onChange={event => setTyped(event.target.value)}
+          onChange={event => type(event.target.value)}
           onBlur={() => typed !== undefined && take(typed)}
           onKeyDown={event => event.key === 'Enter' && typed !== undefined && take(typed)}
         />
@@ -201,7 +223,7 @@ export function AmountEditor({
                 checked={each === text}
                 disabled={isDisabled}
                 onChange={() => {
-                  setTyped(undefined)
+                  type(undefined)
                   setWrong(undefined)
                   set(each)
                 }}

@@ -1,10 +1,11 @@
 import { freeId, survey as surveySchema } from '@tubwright/core'
 import type { Growing } from '@tubwright/formats'
 import { growingBelow } from '@tubwright/formats'
+import { withdrawnBelow } from '@tubwright/records'
 import { say } from '@tubwright/words'
 import type { ReactNode } from 'react'
 import { useId, useState } from 'react'
-import { useApp, useWeb } from '../../app/context.ts'
+import { useApp, useJobView, useWeb } from '../../app/context.ts'
 import { fieldName } from './field-name.ts'
 import type { SurveyPath } from './use-survey.ts'
 import { inRecord, useSurvey } from './use-survey.ts'
@@ -27,6 +28,7 @@ function Grow({ growing }: { readonly growing: Growing }): ReactNode {
   const web = useWeb()
   const { words } = useApp()
   const survey = useSurvey()
+  const { state } = useJobView()
   const id = useId()
   const [name, setName] = useState('')
   const what = `${path.at(-1)} (${words.fieldText(fieldName(path)) ?? ''})`
@@ -34,7 +36,9 @@ function Grow({ growing }: { readonly growing: Growing }): ReactNode {
     String(each.id),
   )
   const stem = String(path.at(-1)).replace(/s$/u, '')
-  const addItem = (): void => survey.act(survey.bring([...path, freeId(stem, ids ?? [])]))
+  const gone = withdrawnBelow(state, inRecord(path)).map(each => each.id)
+  const addItem = (): void =>
+    survey.act({ do: 'add', path: inRecord([...path, freeId(stem, [...(ids ?? []), ...gone])]) })
   const addEntry = (): void => {
     const value = isValueIn(path) ? { unknown: 'not measured' } : {}
     survey.act({ do: 'set', path: inRecord([...path, name]), value })

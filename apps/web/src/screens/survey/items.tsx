@@ -1,7 +1,8 @@
 import { freeId, survey as surveySchema } from '@tubwright/core'
 import { fieldsBelow } from '@tubwright/formats'
+import { withdrawnBelow } from '@tubwright/records'
 import type { ReactNode } from 'react'
-import { useWeb } from '../../app/context.ts'
+import { useJobView, useWeb } from '../../app/context.ts'
 import { Fields } from './more.tsx'
 import type { SurveyPath } from './use-survey.ts'
 import { inRecord, useSurvey } from './use-survey.ts'
@@ -16,15 +17,16 @@ export function Items({
 }): ReactNode {
   const web = useWeb()
   const survey = useSurvey()
+  const { state } = useJobView()
   const items = (survey.value(list) ?? []) as readonly {
     readonly id: string
     readonly label?: unknown
   }[]
   const add = (): void => {
-    const id = freeId(
-      list.at(-1)?.replace(/s$/u, '') ?? 'item',
-      items.map(each => each.id),
-    )
+    // Not the name of one that was taken out: that one would come back with all it had.
+    const gone = withdrawnBelow(state, inRecord(list))
+    const taken = [...items, ...gone].map(each => each.id)
+    const id = freeId(list.at(-1)?.replace(/s$/u, '') ?? 'item', taken)
     survey.act({ do: 'add', path: inRecord([...list, id]) })
   }
   return (

@@ -1,4 +1,5 @@
 import type { Act } from '@tubwright/records'
+import { say } from '@tubwright/words'
 import type { ReactNode } from 'react'
 import { useEffect, useState } from 'react'
 import { useApp, useWeb } from '../../app/context.ts'
@@ -16,6 +17,8 @@ export function Plug({ load }: { readonly load: LoadSoFar }): ReactNode {
   const { shelf } = useApp()
   const [shapes, setShapes] = useState<readonly string[]>([])
   const [isOther, setIsOther] = useState(false)
+  const [saysEach, setSaysEach] = useState(false)
+  const [isBare, setIsBare] = useState(false)
   useEffect(() => void shelf().then(found => setShapes(found.plugs)), [shelf])
   const base = ['loads', load.id, 'plug']
   const shape = survey.value([...base, 'shape'])
@@ -23,6 +26,7 @@ export function Plug({ load }: { readonly load: LoadSoFar }): ReactNode {
   const leads = load.leads ?? []
   const choose = (chosen: string): void => {
     setIsOther(false)
+    setIsBare(chosen === BARE)
     if (chosen === BARE)
       survey.act(
         { do: 'clear', path: inRecord([...base, 'shape']) },
@@ -30,22 +34,31 @@ export function Plug({ load }: { readonly load: LoadSoFar }): ReactNode {
           (pin): Act => ({ do: 'clear', path: inRecord([...base, 'pins', pin]) }),
         ),
       )
-    else
-      survey.act(
-        { do: 'set', path: inRecord([...base, 'shape']), value: chosen },
-        ...leads.map(
-          (each, index): Act => ({
-            do: 'set',
-            path: inRecord([...base, 'pins', String(index + 1)]),
-            value: each.id,
-          }),
-        ),
-      )
+    else survey.act({ do: 'set', path: inRecord([...base, 'shape']), value: chosen })
+  }
+  const inOrder = leads.map((each, index) => [String(index + 1), each.id] as const)
+  const isInOrder =
+    inOrder.length > 0 &&
+    Object.keys(pins).length === inOrder.length &&
+    inOrder.every(([pin, lead]) => pins[pin] === lead)
+  const setPins = (isOrder: boolean): void => {
+    setSaysEach(!isOrder)
+    survey.act(
+      ...inOrder.map(([pin, lead]): Act => {
+        const path = inRecord([...base, 'pins', pin])
+        return isOrder
+          ? { do: 'set', path, value: lead }
+          : { do: 'set', path, value: { unknown: 'not visible' } }
+      }),
+    )
+  }
+  const nameOf = (id: string): string => {
+    const does = leads.find(each => each.id === id)?.function
+    return web[`survey.lead-${String(does)}` as keyof typeof web] ?? id
   }
   const count = ['', '', 'two', 'three', 'four'][leads.length]
   const fitting = shapes.filter(each => count !== undefined && each.startsWith(count))
-  const chosen =
-    typeof shape === 'string' ? shape : leads.some(each => each.size) && !isOther ? BARE : undefined
+  const chosen = typeof shape === 'string' ? shape : isBare && !isOther ? BARE : undefined
   return (
     <>
       <Chips
@@ -67,6 +80,32 @@ export function Plug({ load }: { readonly load: LoadSoFar }): ReactNode {
           {web['survey.other-plug']}
         </button>
       </Chips>
+      {typeof shape === 'string' && inOrder.length > 0 && (
+        <Chips
+          legend={web['survey.pin-order']}
+          options={[
+            {
+              value: 'order',
+              label: inOrder.map(([pin, lead]) => `${pin} ${nameOf(lead)}`).join(' · '),
+            },
+            { value: 'each', label: web['survey.pins-each'] },
+          ]}
+          chosen={saysEach ? 'each' : isInOrder ? 'order' : undefined}
+          choose={chosen => setPins(chosen === 'order')}
+          isDisabled={!survey.canWrite}
+        />
+      )}
+      {(saysEach || (!isInOrder && Object.keys(pins).length > 0)) &&
+        Object.keys(pins).map(pin => (
+          <Chips
+            key={pin}
+            legend={say(web['survey.pin'], { pin })}
+            options={leads.map(({ id }) => ({ value: id, label: nameOf(id) }))}
+            chosen={typeof pins[pin] === 'string' ? String(pins[pin]) : undefined}
+            choose={lead => survey.set([...base, 'pins', pin], lead)}
+            isDisabled={!survey.canWrite}
+          />
+        ))}
       {isOther && <Field path={[...base, 'shape']} label={web['survey.plug-words']} />}
     </>
   )

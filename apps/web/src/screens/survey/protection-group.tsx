@@ -153,6 +153,15 @@ function Conductors(): ReactNode {
       }),
     )
   }
+  /** What was said of all of them is taken back: each is open until it is said. */
+  const sayEach = (): void => {
+    setSaysEach(true)
+    survey.act(
+      ...run.conductors
+        .filter(each => each.from !== undefined)
+        .map((each): Act => ({ do: 'clear', path: at(each.id, 'from') })),
+    )
+  }
   const landed = run.conductors
     .map(each => `${nameOf(String(each.function))} ${lands[String(each.function)] ?? '–'}`)
     .join(', ')
@@ -175,7 +184,7 @@ function Conductors(): ReactNode {
             { value: 'no', label: web['survey.as-marked-no'] },
           ]}
           chosen={isAsMarked && !saysEach ? 'yes' : saysEach ? 'no' : undefined}
-          choose={chosen => (chosen === 'yes' ? asMarked() : setSaysEach(true))}
+          choose={chosen => (chosen === 'yes' ? asMarked() : sayEach())}
           isDisabled={!survey.canWrite}
         />
       )}

@@ -5,14 +5,21 @@ import { endPath, jumperPath, tickPath } from './use-landing.ts'
 
 const TICK = 'end:'
 
-/** Ends that somebody has landed and ticked. */
-export function tickedIn(state: JobState): ReadonlySet<string> {
+/** Where an end was when it was ticked: on another box or terminal it is not landed any more. */
+const landedAt = ({ box, landing }: Taken, end: string): Json => ({
+  box,
+  at: landing.ends[end] ?? '',
+})
+
+/** Ends that somebody has landed and ticked where the landing has them. */
+export function tickedIn(state: JobState, taken: Taken): ReadonlySet<string> {
   const said = documentOf(state, ['ticks'])
   const ticks = typeof said === 'object' && said !== null && !Array.isArray(said) ? said : {}
   return new Set(
-    Object.entries(ticks).flatMap(([id, value]) =>
-      id.startsWith(TICK) && value === true ? [id.slice(TICK.length)] : [],
-    ),
+    Object.entries(ticks).flatMap(([id, value]) => {
+      const end = id.slice(TICK.length)
+      return id.startsWith(TICK) && isSame(value, landedAt(taken, end)) ? [end] : []
+    }),
   )
 }
 
@@ -21,6 +28,9 @@ const isSaid = (state: JobState, path: readonly string[]): boolean =>
 
 const cleared = (state: JobState, path: readonly string[]): readonly Act[] =>
   isSaid(state, path) ? [{ do: 'clear', path }] : []
+
+const isContested = (state: JobState, path: readonly string[]): boolean =>
+  fieldAt(state, path).kind === 'conflict'
 
 /** The acts by which a place is as it is found, or as planned again: said only where they differ. */
 function placed(
@@ -39,7 +49,7 @@ export function moveEnd(
   end: string,
   to: string,
 ): readonly Act[] {
-  if (landing.ends[end] === to) return []
+  if (landing.ends[end] === to && !isContested(state, endPath(end))) return []
   return [
     ...placed(state, endPath(end), { planned: planned.ends[end], to }),
     ...cleared(state, tickPath(end)),
@@ -52,12 +62,19 @@ export function moveJumper(
   jumper: string,
   to: string,
 ): readonly Act[] {
-  if (landing.jumpers[jumper] === to) return []
+  if (landing.jumpers[jumper] === to && !isContested(state, jumperPath(jumper))) return []
   return placed(state, jumperPath(jumper), { planned: planned.jumpers[jumper], to })
 }
 
-export const tickEnd = (state: JobState, end: string, isTicked: boolean): readonly Act[] =>
-  isTicked ? [{ do: 'set', path: tickPath(end), value: true }] : cleared(state, tickPath(end))
+export const tickEnd = (
+  state: JobState,
+  taken: Taken,
+  end: string,
+  isTicked: boolean,
+): readonly Act[] =>
+  isTicked
+    ? [{ do: 'set', path: tickPath(end), value: landedAt(taken, end) }]
+    : cleared(state, tickPath(end))
 
 /** What was done, and what takes it back. */
 export interface Done {

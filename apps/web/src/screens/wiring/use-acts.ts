@@ -38,8 +38,9 @@ export function useWiringActs(taken: Taken | undefined): WiringActs {
   )
   const tick = useCallback(
     (end: string, isTicked: boolean): void =>
-      act(isTicked ? 'ticked' : 'unticked', end, tickEnd(job.view.state, end, isTicked)),
-    [act, job],
+      taken &&
+      act(isTicked ? 'ticked' : 'unticked', end, tickEnd(job.view.state, taken, end, isTicked)),
+    [act, job, taken],
   )
   const last = done.at(-1)
   const standing = last && stillStands(state, last) ? last : undefined

@@ -4,6 +4,7 @@ import { useDeferredValue, useMemo, useRef, useState } from 'react'
 import { Link, useParams } from 'wouter'
 import { useApp, useJobView, useWeb } from '../../app/context.ts'
 import { Screen, Working } from '../../app/frame.tsx'
+import { PlanAge } from '../../parts/plan-age.tsx'
 import '../../style/wiring.css'
 import { tickedIn } from './acts.ts'
 import { Board } from './board.tsx'
@@ -34,6 +35,7 @@ export function WiringScreen({ panel }: { readonly panel: string | undefined }):
   const taken = useTaken()
   return (
     <Screen heading={web['shell.wiring']} isWide>
+      <PlanAge />
       {taken ? <OfPlan taken={taken} wanted={panel} /> : <NoPlan />}
     </Screen>
   )
@@ -68,7 +70,7 @@ function OfPlan({
   const live = useLive(of, mode)
   const view = useWired()
   const { wired } = view
-  const ticked = useTicked()
+  const ticked = useTicked(taken)
   const [chosen, choose] = useState<Chosen>()
   const rows = useMemo(
     () => (wired ? rowsOf({ wired, taken, ticked, off, now: live }) : []),
@@ -89,9 +91,9 @@ function OfPlan({
   )
 }
 
-function useTicked(): ReadonlySet<string> {
+function useTicked(taken: Taken): ReadonlySet<string> {
   const { state } = useJobView()
-  return useMemo(() => tickedIn(state), [state])
+  return useMemo(() => tickedIn(state, taken), [state, taken])
 }
 
 function Parts({

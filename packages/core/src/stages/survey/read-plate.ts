@@ -35,6 +35,8 @@ const listed = (text: string): readonly string[] =>
  */
 export function readPlate(text: string): PlateLine {
   let rest = text.trim().slice(0, 200)
+  // A separator before three figures may mean thousands: nobody guesses.
+  if (/(?:^|[^\d.,])[1-9]\d{0,2}[.,]\d{3}(?!\d)/u.test(rest)) return { amps: [], rest }
   const take = (pattern: RegExp): RegExpExecArray | undefined => {
     const found = pattern.exec(rest)
     if (!found) return undefined

@@ -7,11 +7,14 @@ export const FINDINGS_EN = {
   'findings.holds-provided': 'It holds, provided what is said below.',
   'findings.breaks': 'It breaks. Do not power it.',
   'findings.as-planned': 'Judged as planned on {box}.',
-  'findings.as-built': 'Judged as it was found: {count} ends are not where the plan has them.',
+  'findings.as-built':
+    'Judged as it was found: {count} ends or jumpers are not where the plan has them.',
   'findings.none': 'Nothing was found.',
   'findings.proof':
     '{modes} modes and {transitions} passings between them, {solves} circuits solved. The current law holds to {kcl} of the largest current.',
   'findings.rule': 'Rule {rule}',
+  'findings.survey-changed':
+    'The survey was changed after this plan was taken. What stands here is judged by the survey as it is now; leads that came since are loose, and those that went are left out. Take a plan again:',
   'findings.show': 'Show on the board',
   'findings.danger-word': 'Danger to life',
   'stop.title': 'Stop all work',

@@ -30,6 +30,7 @@ export const SHELL_EN = {
   'shell.stop-help': 'Shock, smell, overheated water, bypassed protection: press this first',
   'shell.saved': 'Saved',
   'shell.saving': 'Saving…',
+  'shell.typing': 'Not kept yet…',
   'shell.not-saved': 'NOT SAVED: {why}. What you entered is kept here and tried again.',
   'shell.retry': 'Try again',
   'shell.follows':
@@ -54,6 +55,7 @@ export const SHELL_EN = {
   'shell.lost':
     'This browser kept these jobs, and they are not all here any more. It may have cleared its storage. If you have their job files, open them again.',
   'shell.lost-seen': 'I have read this',
+  'shell.fault-title': 'This screen cannot be shown',
   'shell.fault': 'Something went wrong here: {detail}',
   'shell.working': 'Working: {detail}',
   'shell.version-new': 'A newer version is ready. It is taken at the next start.',

@@ -10,11 +10,14 @@ export const FINDINGS_ES: Table<typeof FINDINGS_EN> = {
   'findings.holds-provided': 'Cumple, siempre que se atienda lo dicho abajo.',
   'findings.breaks': 'No cumple. No le dé tensión.',
   'findings.as-planned': 'Juzgado según el plan en {box}.',
-  'findings.as-built': 'Juzgado como se encontró: {count} extremos no están donde dice el plan.',
+  'findings.as-built':
+    'Juzgado como se encontró: {count} extremos o puentes no están donde dice el plan.',
   'findings.none': 'No se halló nada.',
   'findings.proof':
     '{modes} modos y {transitions} pasos entre ellos, {solves} circuitos resueltos. La ley de corrientes se cumple hasta {kcl} de la corriente mayor.',
   'findings.rule': 'Regla {rule}',
+  'findings.survey-changed':
+    'El levantamiento cambió después de tomar este plan. Lo que se ve aquí se juzga con el levantamiento de ahora; los cables añadidos desde entonces están sueltos y los quitados no figuran. Tome un plan de nuevo:',
   'findings.show': 'Mostrar en la tarjeta',
   'findings.danger-word': 'Peligro de muerte',
   'stop.title': 'Detener todo trabajo',

@@ -34,6 +34,7 @@ export const SHELL_ES: Table<typeof SHELL_EN> = {
     'Descarga, olor, agua recalentada, protección puenteada: pulse esto antes que nada',
   'shell.saved': 'Guardado',
   'shell.saving': 'Guardando…',
+  'shell.typing': 'Aún sin guardar…',
   'shell.not-saved': 'SIN GUARDAR: {why}. Lo que escribió queda aquí y se intentará de nuevo.',
   'shell.retry': 'Intentar de nuevo',
   'shell.follows':
@@ -58,6 +59,7 @@ export const SHELL_ES: Table<typeof SHELL_EN> = {
   'shell.lost':
     'Este navegador tenía estos trabajos y ya no están todos. Puede haber borrado su almacén. Si tiene sus archivos de trabajo, ábralos de nuevo.',
   'shell.lost-seen': 'Lo he leído',
+  'shell.fault-title': 'Esta pantalla no se puede mostrar',
   'shell.fault': 'Algo falló aquí: {detail}',
   'shell.working': 'Trabajando: {detail}',
   'shell.version-new': 'Hay una versión nueva. Se tomará en el próximo arranque.',
