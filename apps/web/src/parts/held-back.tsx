@@ -4,6 +4,7 @@ import { say } from '@tubwright/words'
 import type { ReactNode } from 'react'
 import { useMemo } from 'react'
 import { useJob, useJobView, useRole, useWeb } from '../app/context.ts'
+import { useTellPath } from '../screens/survey/tell-path.ts'
 
 /** What holds every verdict of this job back; empty where verdicts may be given. */
 export function useHolds(): readonly Hold[] {
@@ -11,10 +12,14 @@ export function useHolds(): readonly Hold[] {
   return useMemo(() => heldBack(state), [state])
 }
 
-const whatOf = (path: readonly string[]): string => path.slice(1).join(' · ')
-
 function useTellHold(): (hold: Hold) => string {
   const web = useWeb()
+  const tellPath = useTellPath()
+  const whatOf = ([top, ...path]: readonly string[]): string => {
+    if (top === 'survey') return path.length > 0 ? tellPath(path) : web['shell.survey']
+    if (top === 'plan') return web['match.the-plan']
+    return path.join(' · ')
+  }
   return hold => {
     switch (hold.kind) {
       case 'conflict':

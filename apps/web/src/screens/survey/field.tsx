@@ -30,7 +30,8 @@ export function valueText(value: unknown): string {
   if (from !== undefined) return `${String(from)} – ${String(to)}`
   if (Array.isArray(oneOf)) return oneOf.join(' / ')
   if (unknown !== undefined) return `? (${String(unknown)})`
-  return Array.isArray(value) ? value.join(', ') : '–'
+  if (Array.isArray(value)) return value.join(', ')
+  return value === undefined || value === null ? '–' : JSON.stringify(value).slice(0, 80)
 }
 
 interface FieldProps {

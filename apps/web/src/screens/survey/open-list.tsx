@@ -2,9 +2,8 @@ import { say } from '@tubwright/words'
 import type { ReactNode } from 'react'
 import { Link, useParams } from 'wouter'
 import { useApp, useWeb } from '../../app/context.ts'
-import { fieldName } from './field-name.ts'
-import { useGroupName } from './group-name.ts'
 import { groupFor, groupsOf } from './groups.ts'
+import { useTellPath } from './tell-path.ts'
 import { useDraft } from './use-draft.ts'
 import { useDocument } from './use-survey.ts'
 
@@ -15,13 +14,8 @@ export function OpenList(): ReactNode {
   const { id = '' } = useParams()
   const { open, diagnostics } = useDraft()
   const groups = groupsOf(useDocument())
-  const nameOf = useGroupName()
+  const tellPath = useTellPath()
   const href = (path: readonly string[]) => `/job/${id}/survey/${groupFor(groups, path)?.id ?? ''}`
-  const tellPath = (path: readonly string[]): string => {
-    const group = groupFor(groups, path)
-    const text = words.fieldText(fieldName(path)) ?? path.at(-1) ?? ''
-    return group ? `${nameOf(group)}: ${text}` : text
-  }
   return (
     <>
       {open.length > 0 && <p>{web['survey.blocks']}</p>}

@@ -1,17 +1,28 @@
 import type { Unit } from '@tubwright/core'
+import { parseQuantity } from '@tubwright/core'
 import type { Json } from '@tubwright/records'
 import type { ReactNode } from 'react'
 import { useState } from 'react'
 import { useWeb } from '../../app/context.ts'
+import { Chips } from '../../parts/chips.tsx'
 import { AmountEditor, TextEditor } from './editors.tsx'
 
-interface Between {
+/** What is said of a value that is known in part, as far as it is said. */
+interface Partly {
   readonly from?: string
   readonly to?: string
+  readonly oneOf?: readonly string[]
   readonly source?: string
 }
 
-/** A value that lies between two, with how that is known; set once all three are there. */
+/** The whole of it once everything is there; undefined before. */
+function wholeOf({ from, to, oneOf, source }: Partly, isRange: boolean): Json | undefined {
+  if (!source) return undefined
+  if (isRange) return from && to ? { from, to, source } : undefined
+  return oneOf && oneOf.length > 1 ? { oneOf: [...oneOf], source } : undefined
+}
+
+/** A value between two, or one of some, with how that is known; set once all of it is there. */
 export function PartlyKnown({
   label,
   value,
@@ -24,33 +35,59 @@ export function PartlyKnown({
   readonly set: (value: Json) => void
 }): ReactNode {
   const web = useWeb()
-  const given = (typeof value === 'object' && value !== null ? value : {}) as Between
-  const [typed, setTyped] = useState<Between>({})
+  const given = (typeof value === 'object' && value !== null ? value : {}) as Partly
+  const [typed, setTyped] = useState<Partly>({})
+  const [isRange, setIsRange] = useState(given.oneOf === undefined)
   const now = { ...given, ...typed }
-  const take = (change: Between): void => {
+  const take = (change: Partly): void => {
     const next = { ...now, ...change }
     setTyped(next)
-    const { from, to, source } = next
-    if (from && to && source) set({ from, to, source })
+    const whole = wholeOf(next, isRange)
+    if (whole !== undefined) set(whole)
   }
   const common = { clear: () => undefined, isDisabled: false }
+  const amount = (side: 'from' | 'to') => (
+    <AmountEditor
+      {...common}
+      label={web[`survey.${side}`]}
+      value={now[side]}
+      form={{ unit }}
+      set={text => take({ [side]: String(text) })}
+    />
+  )
+  const takeValues = (text: Json): void => {
+    const all = String(text)
+      .split(';')
+      .map(each => parseQuantity(unit, each.trim()))
+      .flatMap(each => (each.ok ? [each.value.text] : []))
+    take({ oneOf: all })
+  }
   return (
     <fieldset>
-      <legend>{label}</legend>
-      <AmountEditor
-        {...common}
-        label={web['survey.from']}
-        value={now.from}
-        form={{ unit }}
-        set={from => take({ from: String(from) })}
+      <Chips
+        legend={label}
+        options={[
+          { value: 'range', label: web['survey.range'] },
+          { value: 'one-of', label: web['survey.one-of'] },
+        ]}
+        chosen={isRange ? 'range' : 'one-of'}
+        choose={chosen => setIsRange(chosen === 'range')}
       />
-      <AmountEditor
-        {...common}
-        label={web['survey.to']}
-        value={now.to}
-        form={{ unit }}
-        set={to => take({ to: String(to) })}
-      />
+      {isRange ? (
+        <>
+          {amount('from')}
+          {amount('to')}
+        </>
+      ) : (
+        <TextEditor
+          {...common}
+          label={web['survey.values']}
+          value={(now.oneOf ?? []).join('; ')}
+          set={takeValues}
+          isNumeric
+          most={200}
+        />
+      )}
       <TextEditor
         {...common}
         label={web['survey.source']}

@@ -15,8 +15,6 @@ export const FINDINGS_EN = {
   'findings.rule': 'Rule {rule}',
   'findings.survey-changed':
     'The survey was changed after this plan was taken. What stands here is judged by the survey as it is now; leads that came since are loose, and those that went are left out. Take a plan again:',
-  'findings.show': 'Show on the board',
-  'findings.danger-word': 'Danger to life',
   'stop.title': 'Stop all work',
   'stop.which': 'What is it?',
   'stop.shock': 'Any shock or tingle',

@@ -2,7 +2,6 @@
 export const MATCH_WEB_EN = {
   'match.title': 'Which box serves',
   'match.open': 'No box can be judged yet: {count} answers are open.',
-  'match.to-open': 'Answer them',
   'match.held': 'No verdict is shown while this stands:',
   'match.hold-conflict': 'Two people said different things of {what}.',
   'match.hold-shape': 'What was said of {what} does not go together.',
@@ -12,6 +11,7 @@ export const MATCH_WEB_EN = {
   'match.hold-gap': 'Entries {from} to {to} of another copy are missing.',
   'match.hold-fork': 'Two different entries have one number: a copy of this job was used twice.',
   'match.hold-not-understood': 'An entry was made by a newer version of this program.',
+  'match.the-plan': 'the plan that is taken',
   'match.settle': 'I have looked at both: go on',
   'match.no-boxes': 'There is no box on the shelf yet. Describe one, or open its file.',
   'match.serves': 'Serves',
@@ -19,7 +19,6 @@ export const MATCH_WEB_EN = {
   'match.may-serve': 'May serve, and no plan holds yet',
   'match.cannot': 'Cannot serve',
   'match.why': 'Why',
-  'match.why-not': 'Why not',
   'match.in-stock': 'in stock: {count}',
   'match.not-in-stock': 'none in stock',
   'match.margin': 'Tightest contact or fuse keeps {margin} in hand.',
@@ -35,7 +34,6 @@ export const MATCH_WEB_EN = {
   'match.changes': 'To change at the tub',
   'match.compare': 'Compare',
   'match.compare-title': 'Side by side',
-  'match.compare-add': 'Compare {box}',
   'match.conflict': 'No box serves. These cannot be had together:',
   'match.only': 'Only {box} is judged: it was named at the beginning.',
   'match.no-plan': 'No landing of it holds. Least bad of those tried:',
@@ -45,5 +43,4 @@ export const MATCH_WEB_EN = {
   'match.stock': 'Stock',
   'match.maker': 'Maker',
   'match.feeds': 'Supplies',
-  'match.again': 'Judge again',
 } as const

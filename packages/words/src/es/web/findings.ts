@@ -18,8 +18,6 @@ export const FINDINGS_ES: Table<typeof FINDINGS_EN> = {
   'findings.rule': 'Regla {rule}',
   'findings.survey-changed':
     'El levantamiento cambió después de tomar este plan. Lo que se ve aquí se juzga con el levantamiento de ahora; los cables añadidos desde entonces están sueltos y los quitados no figuran. Tome un plan de nuevo:',
-  'findings.show': 'Mostrar en la tarjeta',
-  'findings.danger-word': 'Peligro de muerte',
   'stop.title': 'Detener todo trabajo',
   'stop.which': '¿Qué ocurre?',
   'stop.shock': 'Cualquier descarga u hormigueo',

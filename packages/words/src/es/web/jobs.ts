@@ -8,7 +8,6 @@ export const JOBS_ES: Table<typeof JOBS_EN> = {
   'jobs.search': 'Buscar en los trabajos',
   'jobs.none': 'Aún no hay trabajos. Uno nuevo pide cerca de una docena de respuestas.',
   'jobs.none-found': 'Ningún trabajo tiene esas palabras en su nombre.',
-  'jobs.resume': 'Continuar',
   'jobs.open-file': 'Abrir un archivo de trabajo o un levantamiento',
   'jobs.demo': 'Tienda de prueba',
   'jobs.demo-help':
@@ -20,7 +19,6 @@ export const JOBS_ES: Table<typeof JOBS_EN> = {
   'jobs.untitled': 'Bañera sin nombre',
   'jobs.entries': '{entries} anotaciones, última {at}',
   'jobs.merged': 'Reunido: {added} anotaciones nuevas.',
-  'jobs.opened': 'Abierto: {title}.',
   'jobs.refused': 'No se puede abrir este archivo: {why}',
   'jobs.default-title': 'Bañera del {date}',
   'jobs.save-file': 'Guardar el trabajo como archivo',

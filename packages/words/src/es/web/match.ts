@@ -5,7 +5,6 @@ import type { Table } from '../../words.ts'
 export const MATCH_WEB_ES: Table<typeof MATCH_WEB_EN> = {
   'match.title': 'Qué caja sirve',
   'match.open': 'Aún no se puede juzgar ninguna caja: faltan {count} respuestas.',
-  'match.to-open': 'Responderlas',
   'match.held': 'No se muestra ningún veredicto mientras esto siga así:',
   'match.hold-conflict': 'Dos personas dijeron cosas distintas de {what}.',
   'match.hold-shape': 'Lo dicho de {what} no concuerda.',
@@ -15,6 +14,7 @@ export const MATCH_WEB_ES: Table<typeof MATCH_WEB_EN> = {
   'match.hold-fork':
     'Dos anotaciones distintas tienen un mismo número: una copia de este trabajo se usó dos veces.',
   'match.hold-not-understood': 'Una anotación viene de una versión más nueva de este programa.',
+  'match.the-plan': 'el plan que se toma',
   'match.settle': 'He visto las dos: continuar',
   'match.no-boxes': 'Aún no hay ninguna caja en el estante. Describa una o abra su archivo.',
   'match.serves': 'Sirve',
@@ -22,7 +22,6 @@ export const MATCH_WEB_ES: Table<typeof MATCH_WEB_EN> = {
   'match.may-serve': 'Puede servir, y aún no hay plan que cumpla',
   'match.cannot': 'No puede servir',
   'match.why': 'Por qué',
-  'match.why-not': 'Por qué no',
   'match.in-stock': 'en existencia: {count}',
   'match.not-in-stock': 'ninguna en existencia',
   'match.margin': 'El contacto o fusible más justo conserva {margin} de margen.',
@@ -38,7 +37,6 @@ export const MATCH_WEB_ES: Table<typeof MATCH_WEB_EN> = {
   'match.changes': 'Por cambiar en la bañera',
   'match.compare': 'Comparar',
   'match.compare-title': 'Una junto a otra',
-  'match.compare-add': 'Comparar {box}',
   'match.conflict': 'Ninguna caja sirve. Esto no se puede tener junto:',
   'match.only': 'Solo se juzga {box}: se nombró al comienzo.',
   'match.no-plan': 'Ningún conexionado suyo cumple. El menos malo de los probados:',
@@ -48,5 +46,4 @@ export const MATCH_WEB_ES: Table<typeof MATCH_WEB_EN> = {
   'match.stock': 'Existencia',
   'match.maker': 'Fabricante',
   'match.feeds': 'Alimentaciones',
-  'match.again': 'Juzgar de nuevo',
 }

@@ -1,0 +1,17 @@
+import { useApp } from '../../app/context.ts'
+import { fieldName } from './field-name.ts'
+import { useGroupName } from './group-name.ts'
+import { groupFor, groupsOf } from './groups.ts'
+import { useDocument } from './use-survey.ts'
+
+/** A place of the survey in words: the group that asks for it, and what the field is for. */
+export function useTellPath(): (path: readonly string[]) => string {
+  const { words } = useApp()
+  const groups = groupsOf(useDocument())
+  const nameOf = useGroupName()
+  return path => {
+    const group = groupFor(groups, path)
+    const text = words.fieldText(fieldName(path)) ?? path.at(-1) ?? ''
+    return group ? `${nameOf(group)}: ${text}` : text
+  }
+}
