@@ -37,6 +37,34 @@ function useTellHold(): (hold: Hold) => string {
   }
 }
 
+/** Something was taken out by somebody who had not seen what was done in it: one of the two is said. */
+function Withdrawn({ holds }: { readonly holds: readonly Hold[] }): ReactNode {
+  const web = useWeb()
+  const job = useJob()
+  const canWrite = useRole() === 'writes'
+  const decide = (act: 'restore' | 'withdraw', path: readonly string[]) =>
+    void job.append({ do: act, path }).catch(() => undefined)
+  return holds.flatMap(hold =>
+    hold.kind === 'withdrawn'
+      ? [
+          <p key={hold.path.join('/')} className="row">
+            <strong>{hold.path.at(-1)}</strong>
+            <button type="button" disabled={!canWrite} onClick={() => decide('restore', hold.path)}>
+              {web['survey.bring-back']}
+            </button>
+            <button
+              type="button"
+              disabled={!canWrite}
+              onClick={() => decide('withdraw', hold.path)}
+            >
+              {web['match.leave-out']}
+            </button>
+          </p>,
+        ]
+      : [],
+  )
+}
+
 /** Somebody who looked at every entry under one number says so: what he then sets counts for all. */
 function Settle(): ReactNode {
   const web = useWeb()
@@ -70,6 +98,7 @@ export function HeldBack({ holds }: { readonly holds: readonly Hold[] }): ReactN
           <li key={each}>{each}</li>
         ))}
       </ul>
+      <Withdrawn holds={holds} />
       <Settle />
     </section>
   )

@@ -12,6 +12,7 @@ export const MATCH_WEB_EN = {
   'match.hold-fork': 'Two different entries have one number: a copy of this job was used twice.',
   'match.hold-not-understood': 'An entry was made by a newer version of this program.',
   'match.the-plan': 'the plan that is taken',
+  'match.leave-out': 'Leave it out',
   'match.settle': 'I have looked at both: go on',
   'match.no-boxes': 'There is no box on the shelf yet. Describe one, or open its file.',
   'match.serves': 'Serves',

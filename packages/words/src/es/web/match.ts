@@ -15,6 +15,7 @@ export const MATCH_WEB_ES: Table<typeof MATCH_WEB_EN> = {
     'Dos anotaciones distintas tienen un mismo número: una copia de este trabajo se usó dos veces.',
   'match.hold-not-understood': 'Una anotación viene de una versión más nueva de este programa.',
   'match.the-plan': 'el plan que se toma',
+  'match.leave-out': 'Dejarlo fuera',
   'match.settle': 'He visto las dos: continuar',
   'match.no-boxes': 'Aún no hay ninguna caja en el estante. Describa una o abra su archivo.',
   'match.serves': 'Sirve',
