@@ -41,10 +41,13 @@ test('keeps exactly the files of the build', async () => {
   expect(paths).not.toContain('/version.json')
 })
 
+/** Without a service worker, which would hand out the scripts that a test keeps back. */
+const bare = { device: 'phone', context: { serviceWorkers: 'block' } } as const
+
 test('what is shown before the script is what the script then shows', async () => {
   for (const language of ['en', 'es'] as const)
     for (const scheme of ['light', 'dark'] as const)
-      await withBrowser({ device: 'phone', language, scheme }, async app => {
+      await withBrowser({ ...bare, language, scheme }, async app => {
         await heading(app.page).waitFor()
         const look = () =>
           app.page.evaluate(() => ({
