@@ -47,6 +47,20 @@ async function readBack({ page }: App): Promise<{ readonly saved: number; readon
   return { saved: Number(await mark.getAttribute('data-saved')), at }
 }
 
+/** Opens the job from the list; where there is none, says what the page showed in its place. */
+async function openFirstJob({ page }: App, kill: number): Promise<void> {
+  const card = page.locator('a.card').first()
+  const isThere = await card.waitFor({ timeout: 30_000 }).then(
+    () => true,
+    () => false,
+  )
+  if (!isThere)
+    throw new Error(
+      `after kill ${kill} no job is listed: ${await page.locator('body').innerText()}`,
+    )
+  await card.click()
+}
+
 const CHIPS = 6
 
 test(
@@ -72,7 +86,7 @@ test(
       app = await killAndReopen(app)
       await dying
       // The list leads back to the same question.
-      await app.page.locator('a.card').first().click()
+      await openFirstJob(app, kill)
       await app.page.getByRole('heading', { name: 'The supply' }).waitFor()
       const found = await readBack(app)
       // Nothing that was shown as saved is gone, and the field is that of the last entry, one a tap.
