@@ -56,7 +56,7 @@ async function openFirstJob({ page }: App, kill: number): Promise<void> {
   )
   if (!isThere)
     throw new Error(
-      `after kill ${kill} no job is listed: ${await page.locator('body').innerText()}`,
+      `after kill ${kill} no job is listed: ${await page.locator('body').textContent()}`,
     )
   await card.click()
 }
