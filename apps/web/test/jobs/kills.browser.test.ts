@@ -1,3 +1,4 @@
+import type { Page } from 'playwright-core'
 import { expect, test } from 'vitest'
 import type { App } from '../support/app.ts'
 import { killAndReopen, openApp } from '../support/app.ts'
@@ -47,6 +48,42 @@ async function readBack({ page }: App): Promise<{ readonly saved: number; readon
   return { saved: Number(await mark.getAttribute('data-saved')), at }
 }
 
+/** What a page that does not come shows of itself: each part is asked apart, since any may hang. */
+async function seenOn(page: Page): Promise<string> {
+  const asked: Readonly<Record<string, () => unknown>> = {
+    text: () => document.body.textContent,
+    markup: () => document.documentElement.outerHTML.slice(0, 6000),
+    state: () => [document.readyState, document.hidden, location.href, performance.now()],
+    loaded: () =>
+      performance
+        .getEntriesByType('resource')
+        .map(each => [each.name, (each as PerformanceResourceTiming).responseEnd]),
+    locks: () => navigator.locks.query(),
+    databases: () => indexedDB.databases(),
+    cacheNames: () => caches.keys(),
+    kept: () => ({ ...localStorage, ...sessionStorage }),
+    registration: async () => {
+      const found = await navigator.serviceWorker.getRegistration()
+      return [found?.active?.state, found?.waiting?.state, found?.installing?.state]
+    },
+    controller: () => navigator.serviceWorker.controller?.state,
+    database: () =>
+      new Promise(done => {
+        const request = indexedDB.open('tubwright-own')
+        request.onsuccess = () => done('opened')
+        request.onerror = () => done(String(request.error))
+        request.onblocked = () => done('blocked')
+      }),
+  }
+  const told: Record<string, unknown> = {}
+  for (const [name, ask] of Object.entries(asked))
+    told[name] = await Promise.race([
+      page.evaluate(ask).catch(String),
+      new Promise(done => setTimeout(done, 3000, 'no answer in 3 s')),
+    ])
+  return JSON.stringify(told)
+}
+
 /** Opens the job from the list; where there is none, says what the page showed in its place. */
 async function openFirstJob({ page }: App, kill: number): Promise<void> {
   const card = page.locator('a.card').first()
@@ -54,10 +91,7 @@ async function openFirstJob({ page }: App, kill: number): Promise<void> {
     () => true,
     () => false,
   )
-  if (!isThere)
-    throw new Error(
-      `after kill ${kill} no job is listed: ${await page.locator('body').textContent()}`,
-    )
+  if (!isThere) throw new Error(`after kill ${kill} no job is listed: ${await seenOn(page)}`)
   await card.click()
 }
 
