@@ -15,16 +15,3 @@ if (root)
       <Routes />
     </AppState>,
   )
-
-/** Longer than any start we have seen [ms]. */
-const PATIENCE = 8000
-const AGAIN = 'tubwright-begun-again'
-
-// After a browser was killed a start has been seen to hang with nothing shown: it is begun again, once.
-setTimeout(() => {
-  if (root?.textContent) sessionStorage.removeItem(AGAIN)
-  else if (sessionStorage.getItem(AGAIN) === null) {
-    sessionStorage.setItem(AGAIN, 'yes')
-    location.reload()
-  }
-}, PATIENCE)

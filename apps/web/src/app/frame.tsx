@@ -83,27 +83,30 @@ function Banners({ isSlim }: { readonly isSlim: boolean }): ReactNode {
   )
 }
 
-/** A store that was wiped or evicted is told of, with what is missing. */
+/** A store that was wiped or evicted is told of, with what is missing or was brought back. */
 function Lost(): ReactNode {
   const { space } = useApp()
   const web = useWeb()
   const [, redraw] = useState(0)
-  if (space.missing.length === 0) return undefined
+  const isBack = space.missing.length === 0
+  const titles = isBack ? space.broughtBack : space.missing
+  if (titles.length === 0) return undefined
+  const title = web[isBack ? 'shell.back-title' : 'shell.lost-title']
   const seen = (): void => {
     space.acknowledgeLoss()
     redraw(count => count + 1)
   }
   return (
-    <aside className="banner" aria-label={web['shell.lost-title']}>
+    <aside className="banner" aria-label={title}>
       <div className="grow" role="alert">
         <p>
-          <strong>{web['shell.lost-title']}</strong>
+          <strong>{title}</strong>
         </p>
-        <p>{web['shell.lost']}</p>
+        <p>{web[isBack ? 'shell.back' : 'shell.lost']}</p>
         <ul>
-          {space.missing.map((title, index) => (
+          {titles.map((each, index) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: titles may repeat, and the list never changes
-            <li key={index}>{title || web['jobs.untitled']}</li>
+            <li key={index}>{each || web['jobs.untitled']}</li>
           ))}
         </ul>
       </div>

@@ -18,6 +18,10 @@ const INDEX = './'
 /** These hold the hash of their content in their name: under one name they are always the same. */
 const isHashed = (path: string): boolean => path.startsWith('assets/')
 
+/** A browser that was killed may have kept a page without its end, or without anything. */
+const isWhole = async (page: Response): Promise<boolean> =>
+  (await page.text()).trimEnd().endsWith('</html>')
+
 /** Other copies of the app may lie in other folders of a host, each with caches of its own. */
 const familyOf = (scope: string): string => `tubwright ${new URL(scope).pathname} `
 
@@ -113,7 +117,8 @@ export function keepOffline(scope: WorkerScope, build: Build): void {
   async function page(url: URL): Promise<Response> {
     if (url.href === root || !url.href.startsWith(root)) {
       const kept = await found(urlOf(INDEX), [own])
-      return kept ?? scope.fetch(new Request(url, { credentials: 'same-origin' }))
+      if (kept && (await isWhole(kept.clone()))) return kept
+      return scope.fetch(new Request(url, { credentials: 'same-origin' }))
     }
     if (listed.has(url.href)) return fromAnyCache(new Request(url))
     // Its parts are found from the root only, so that is where a page is led.

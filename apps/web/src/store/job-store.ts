@@ -4,6 +4,7 @@ import type { Connection } from './connection.ts'
 import type { JobCard } from './database.ts'
 import { STRICT } from './database.ts'
 import { noteSave } from './save-times.ts'
+import type { SecondCopy } from './second-copy.ts'
 import type { Writer } from './writer.ts'
 
 /** What a screen sees of an open job. */
@@ -28,6 +29,7 @@ interface Identity {
 interface Parts {
   readonly connection: Connection
   readonly writer: Writer
+  readonly copy: SecondCopy
   readonly identity: Identity
   /** Told of the card once it is on the disk. */
   readonly wrote: (card: JobCard) => void
@@ -50,6 +52,17 @@ const readable = (rows: readonly StoredEntry[]): readonly Entry[] =>
     return read.ok ? [read.value] : []
   })
 
+const keyOf = ({ id, digest }: StoredEntry): string => `${id} ${digest}`
+
+/** Rows that are not among those that are there. */
+function lacking(
+  there: readonly StoredEntry[],
+  rows: readonly StoredEntry[],
+): readonly StoredEntry[] {
+  const known = new Set(there.map(keyOf))
+  return rows.filter(each => !known.has(keyOf(each)))
+}
+
 /**
  * One job, open: its log, and the way of every act to the disk.
  *
@@ -60,6 +73,7 @@ export class JobStore {
   readonly id: string
   readonly #connection: Connection
   readonly #writer: Writer
+  readonly #copy: SecondCopy
   readonly #identity: Identity
   readonly #wrote: (card: JobCard) => void
   #log: JobLog
@@ -77,6 +91,7 @@ export class JobStore {
     this.#card = card
     this.#connection = parts.connection
     this.#writer = parts.writer
+    this.#copy = parts.copy
     this.#identity = parts.identity
     this.#view = { state: log.state, unsaved: 0, saved: log.size }
     this.#stopHearing = this.#writer.hear(told => {
@@ -92,7 +107,9 @@ export class JobStore {
     const log = JobLog.open(parts.identity.store, readable(rows))
     if (card?.seen) log.expect(card.seen)
     const own = card ?? { id, title: '', at: '', place: '', entries: rows.length }
-    return new JobStore(id, log, own, parts)
+    const job = new JobStore(id, log, own, parts)
+    if (parts.writer.role === 'writes') void job.#level(rows)
+    return job
   }
 
   get view(): JobView {
@@ -125,6 +142,12 @@ export class JobStore {
   /** Tries again what could not be written. */
   retry(): Promise<void> {
     return this.#write(performance.now())
+  }
+
+  /** Writes the card again from what the record says. */
+  async list(): Promise<void> {
+    await this.#connection.use(database => this.#put(database, []))
+    this.#wrote(this.#card)
   }
 
   /** Where the job was left: not part of its record. */
@@ -174,7 +197,9 @@ export class JobStore {
     const entries = this.#unsaved
     if (entries.length === 0) return
     try {
-      await this.#connection.use(database => this.#put(database, entries))
+      const rows = entries.map(toStored)
+      await this.#connection.use(database => this.#put(database, rows))
+      await this.#copy.append(this.id, rows)
       this.#unsaved = this.#unsaved.filter(each => !entries.includes(each))
       noteSave(performance.now() - began)
       this.#publish()
@@ -188,7 +213,7 @@ export class JobStore {
 
   async #put(
     database: Parameters<Parameters<Connection['use']>[0]>[0],
-    entries: readonly Entry[],
+    rows: readonly StoredEntry[],
   ): Promise<void> {
     const state = this.#log.state
     const region = regionOf(state)
@@ -201,12 +226,19 @@ export class JobStore {
       seen: this.#log.seen,
     }
     const transaction = database.transaction(['entries', 'jobs'], 'readwrite', STRICT)
-    const rows = entries.map(entry => ({ job: this.id, ...toStored(entry) }))
     await Promise.all([
-      ...rows.map(row => transaction.objectStore('entries').put(row)),
+      ...rows.map(row => transaction.objectStore('entries').put({ job: this.id, ...row })),
       transaction.objectStore('jobs').put(this.#card),
       transaction.done,
     ])
+  }
+
+  /** What one of database and copy holds and the other has lost goes there again. */
+  async #level(rows: readonly StoredEntry[]): Promise<void> {
+    const copied = await this.#copy.entries(this.id)
+    const lost = lacking(rows, copied)
+    if (lost.length > 0) await this.merge(readable(lost))
+    await this.#copy.append(this.id, lacking(copied, rows))
   }
 
   /** Another tab wrote: takes in what it has. */

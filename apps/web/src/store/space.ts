@@ -6,6 +6,7 @@ import type { JobCard, ShelfText, Space, StoredPhoto } from './database.ts'
 import { nameOf, STRICT } from './database.ts'
 import { JobStore } from './job-store.ts'
 import { askToPersist } from './room.ts'
+import { SecondCopy } from './second-copy.ts'
 import { keepTyped } from './typed.ts'
 import { Writer } from './writer.ts'
 
@@ -25,11 +26,14 @@ export class JobSpace {
   readonly space: Space
   readonly connection: Connection
   readonly writer: Writer
+  readonly copy: SecondCopy
   /** The id of this browser's copy: a wiped or cloned one takes a new id. */
   store = ''
   author: Author = { id: '', name: '' }
   /** Titles of jobs that this browser had and has no more. */
   missing: readonly string[] = []
+  /** Titles of jobs that the database had lost and the second copy had not. */
+  broughtBack: readonly string[] = []
   cards: readonly JobCard[] = []
   /** Counts the changes of the shelf, here and in other tabs: what was asked of an older one is old. */
   shelfRevision = 0
@@ -40,6 +44,7 @@ export class JobSpace {
     this.space = space
     this.connection = new Connection(space)
     this.writer = new Writer(space)
+    this.copy = new SecondCopy(space)
   }
 
   static async open(space: Space): Promise<JobSpace> {
@@ -76,14 +81,14 @@ export class JobSpace {
   async job(id: string): Promise<JobStore | undefined> {
     const open = this.#open.get(id)
     if (open) return open
-    const { store, connection, writer } = this
+    const { store, connection, writer, copy } = this
     const identity = {
       store,
       author: () => this.author.name || this.author.id,
       now: () => this.now(),
     }
     const wrote = (card: JobCard): void => this.#wrote(card)
-    const job = await JobStore.open(id, { connection, writer, identity, wrote })
+    const job = await JobStore.open(id, { connection, writer, copy, identity, wrote })
     if (job) this.#open.set(id, job)
     return job
   }
@@ -110,6 +115,7 @@ export class JobSpace {
       const transaction = database.transaction('photos', 'readwrite', STRICT)
       await Promise.all([transaction.store.put(photo), transaction.done])
     })
+    await this.copy.keepPhoto(photo)
   }
 
   photo(hash: string): Promise<StoredPhoto | undefined> {
@@ -150,12 +156,14 @@ export class JobSpace {
   /** The loss was read by a person: from here on what is there is what should be. */
   acknowledgeLoss(): void {
     this.missing = []
+    this.broughtBack = []
     writeCanary(this.space, this.store, this.cards)
     this.#changed()
   }
 
   /** Throws everything of this space away. */
   async wipe(): Promise<void> {
+    await this.copy.wipe()
     await this.close()
     await new Promise<void>((resolve, reject) => {
       const request = indexedDB.deleteDatabase(nameOf(this.space))
@@ -171,6 +179,7 @@ export class JobSpace {
       job.close()
     }
     this.#open.clear()
+    await this.copy.close()
     this.writer.stop()
     await this.connection.close()
   }
@@ -179,9 +188,8 @@ export class JobSpace {
 
   async #start(): Promise<void> {
     const canary = readCanary(this.space)
-    await this.#identify()
+    const isFresh = await this.#identify()
     this.cards = await this.connection.use(database => database.getAll('jobs'))
-    this.missing = missingFrom(canary, this.cards)
     this.writer.hear(told => {
       if (told.kind === 'shelf') this.shelfRevision++
       if (told.kind !== 'hand-over') void this.refresh()
@@ -189,18 +197,53 @@ export class JobSpace {
     await this.writer.start(async () => {
       keepTyped()
       for (const job of this.#open.values()) await job.settled()
+      await this.copy.release()
       return [...this.#open.values()].every(job => job.view.unsaved === 0)
     })
+    // A new database may be one that the browser had to begin again; else nobody needs to wait.
+    const back = this.#bringBack()
+    if (isFresh) await back
+    this.missing = missingFrom(canary, this.cards)
     await this.refresh()
   }
 
-  async #identify(): Promise<void> {
+  /** Jobs and photos that the second copy holds and the database has lost. */
+  async #bringBack(): Promise<void> {
+    if (this.writer.role !== 'writes') return
+    const here = new Set(this.cards.map(each => each.id))
+    const lost = (await this.copy.list('jobs')).filter(id => !here.has(id))
+    for (const id of lost) await this.#bringBackJob(id)
+    if (lost.length === 0) return
+    for (const hash of await this.copy.list('photos')) {
+      const photo = (await this.photo(hash)) ? undefined : await this.copy.photo(hash)
+      if (photo) await this.connection.use(database => database.put('photos', photo))
+    }
+    await this.refresh()
+  }
+
+  async #bringBackJob(id: string): Promise<void> {
+    const rows = await this.copy.entries(id)
+    if (rows.length === 0) return
+    await this.connection.use(async database => {
+      const transaction = database.transaction('entries', 'readwrite', STRICT)
+      await Promise.all([
+        ...rows.map(row => transaction.store.put({ job: id, ...row })),
+        transaction.done,
+      ])
+    })
+    const job = await this.job(id)
+    await job?.list()
+    this.broughtBack = [...this.broughtBack, this.cards.find(each => each.id === id)?.title ?? '']
+  }
+
+  /** True where this database has never been used. */
+  async #identify(): Promise<boolean> {
     const [store, author] = await this.connection.use(database =>
       Promise.all([database.get('meta', 'store'), database.get('meta', 'author')]),
     )
     this.store = typeof store === 'string' ? store : shortId()
     this.author = (author as Author | undefined) ?? { id: shortId(), name: '' }
-    if (typeof store === 'string') return
+    if (typeof store === 'string') return false
     await this.connection.use(async database => {
       const transaction = database.transaction('meta', 'readwrite', STRICT)
       await Promise.all([
@@ -209,6 +252,7 @@ export class JobSpace {
         transaction.done,
       ])
     })
+    return true
   }
 
   /** A job was written: the list and what is noted apart follow. */

@@ -1,6 +1,9 @@
+import { appendFileSync, readdirSync } from 'node:fs'
+import { join } from 'node:path'
 import type { Page } from 'playwright-core'
 import { expect, test } from 'vitest'
-import { openApp } from '../support/app.ts'
+import { jpegOf, take } from '../photos/support/photos.ts'
+import { killAndReopen, openApp } from '../support/app.ts'
 import { beginTub } from '../support/every-screen.ts'
 
 const SAVE_MAX = 50 // [ms] of 95 in 100
@@ -109,15 +112,18 @@ test('a store that was wiped is noticed, with what is missing', async () => {
   await saved(page).waitFor()
   await page.getByRole('link', { name: 'Tubwright' }).click()
   const title = await page.locator('a.card .title').textContent()
-  await page.evaluate(
-    () =>
-      new Promise((done, refused) => {
-        const request = indexedDB.deleteDatabase('tubwright-own')
-        request.onsuccess = done
-        request.onerror = refused
-        request.onblocked = refused
-      }),
-  )
+  await page.reload()
+  await page.locator('a.card').waitFor()
+  await page.evaluate(async () => {
+    const root = await navigator.storage.getDirectory()
+    await root.removeEntry('jobs-own', { recursive: true })
+    await new Promise((done, refused) => {
+      const request = indexedDB.deleteDatabase('tubwright-own')
+      request.onsuccess = done
+      request.onerror = refused
+      request.onblocked = refused
+    })
+  })
   await page.reload()
   await page.getByText('Something is missing on this device').waitFor()
   await page
@@ -129,6 +135,44 @@ test('a store that was wiped is noticed, with what is missing', async () => {
   await page.getByRole('button', { name: 'New job' }).waitFor()
   expect(await page.getByText('Something is missing on this device').count()).toBe(0)
 }, 60_000)
+
+/** Ends the log of the database as a kill in the middle of a record does, with a later record behind it. */
+function tearDatabase(profile: string): void {
+  const folder = join(profile, 'Default', 'IndexedDB')
+  const logs = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter(each =>
+    /\d+\.log$/u.test(each),
+  )
+  expect(logs.length).toBeGreaterThan(0)
+  // A head that promises 200 bytes of one whole record, and 400 others after it.
+  const torn = Buffer.concat([Buffer.from([1, 2, 3, 4, 200, 0, 1]), Buffer.alloc(400, 7)])
+  for (const log of logs) appendFileSync(join(folder, log), torn)
+}
+
+test('a database that the browser throws away after a kill comes back whole, photos too', async () => {
+  const app = await openApp({ ...options, device: 'phone' })
+  await newJob(app.page)
+  await app.page.getByRole('radio', { name: '30 A', exact: true }).click()
+  await saved(app.page).waitFor()
+  const survey = app.page.url()
+  await app.page.goto(survey.replace(/survey.*$/u, 'survey/photos'))
+  await take(app.page, 'board', await jpegOf(app.page, 1200, 900), 'file')
+  await app.page.locator('[data-slot="board"][data-state="done"]').waitFor()
+  await saved(app.page).waitFor()
+  await app.kill()
+  tearDatabase(app.profile)
+  const { page } = await killAndReopen(app)
+  await page.getByText('Jobs were brought back').waitFor()
+  await page.locator('a.card').click()
+  await page.goto(page.url().replace(/#.*$/u, survey.slice(survey.indexOf('#'))))
+  const breaker = page.locator('[data-field="supply/breaker"] input:checked + span')
+  expect(await breaker.textContent()).toBe('30 A')
+  await page.goto(survey.replace(/survey.*$/u, 'survey/photos'))
+  await page.locator('[data-slot="board"][data-state="done"] img').waitFor()
+  await page.getByRole('button', { name: 'I have read this' }).click()
+  await page.reload()
+  await page.locator('[data-slot="board"][data-state="done"] img').waitFor()
+  expect(await page.getByText('Jobs were brought back').count()).toBe(0)
+}, 90_000)
 
 test('the demo shop never mixes with real jobs, and can be reset', async () => {
   const { page } = await openApp(options)

@@ -189,6 +189,7 @@ describe('pins', () => {
     await openAndTap(page, 200, 100)
     await page.getByLabel('Which lead is it?').selectOption({ label: 'low speed' })
     await page.locator('.pins').getByText('Pump, two speeds, low speed').waitFor()
+    await page.locator('.saved[data-state="saved"]').waitFor()
     await page.reload()
     await page.locator('.pins').getByText('Pump, two speeds, low speed').waitFor()
     await page.getByRole('button', { name: 'All photos' }).click()

@@ -4,6 +4,7 @@ import type { Core } from '../../ask/ask.ts'
 import type { Document } from '../../ask/protocol.ts'
 import type { StoredPhoto } from '../../store/database.ts'
 import type { JobStore } from '../../store/job-store.ts'
+import { sha256 } from '../../store/sha256.ts'
 import type { JobSpace } from '../../store/space.ts'
 
 const CHUNK = 0x8000
@@ -56,13 +57,10 @@ export type OpenedFile =
 
 const DESCRIPTIONS = ['control-box', 'supply-device']
 
-const hex = (bytes: ArrayBuffer): string =>
-  [...new Uint8Array(bytes)].map(each => each.toString(16).padStart(2, '0')).join('')
-
 /** A photo by another hash than its own could take the place of another photo: it is left out. */
 async function photoFrom({ hash, type, bytes }: Photo): Promise<StoredPhoto | undefined> {
   const raw = fromBase64(bytes)
-  if (hex(await crypto.subtle.digest('SHA-256', raw)) !== hash) return undefined
+  if ((await sha256(raw)) !== hash) return undefined
   const blob = new Blob([raw], { type })
   const bitmap = await createImageBitmap(blob).catch(() => undefined)
   const { width = 0, height = 0 } = bitmap ?? {}

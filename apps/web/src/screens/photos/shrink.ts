@@ -1,3 +1,4 @@
+import { sha256 } from '../../store/sha256.ts'
 import { bareJpeg } from './bare-jpeg.ts'
 import type { HeaderFault, PhotoHeader } from './photo-header.ts'
 import { readHeader } from './photo-header.ts'
@@ -94,10 +95,7 @@ async function encode(bitmap: ImageBitmap, make: SheetMaker): Promise<Omit<Shrun
   }
 }
 
-async function hashOf(bytes: Blob): Promise<string> {
-  const digest = await crypto.subtle.digest('SHA-256', await bytes.arrayBuffer())
-  return [...new Uint8Array(digest)].map(each => each.toString(16).padStart(2, '0')).join('')
-}
+const hashOf = async (bytes: Blob): Promise<string> => sha256(await bytes.arrayBuffer())
 
 /**
  * Makes a photo small, turned right and without anything but the picture.

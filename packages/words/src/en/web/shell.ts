@@ -51,6 +51,9 @@ export const SHELL_EN = {
   'shell.lost-title': 'Something is missing on this device',
   'shell.lost':
     'This browser kept these jobs, and they are not all here any more. It may have cleared its storage. If you have their job files, open them again.',
+  'shell.back-title': 'Jobs were brought back',
+  'shell.back':
+    'This browser lost its database, as it may when it is stopped while it writes. These jobs and their photos are here again from the second copy that the app keeps. Check the last thing you entered.',
   'shell.lost-seen': 'I have read this',
   'shell.fault-title': 'This screen cannot be shown',
   'shell.fault': 'Something went wrong here: {detail}',

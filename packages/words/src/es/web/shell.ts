@@ -55,6 +55,9 @@ export const SHELL_ES: Table<typeof SHELL_EN> = {
   'shell.lost-title': 'Falta algo en este aparato',
   'shell.lost':
     'Este navegador tenía estos trabajos y ya no están todos. Puede haber borrado su almacén. Si tiene sus archivos de trabajo, ábralos de nuevo.',
+  'shell.back-title': 'Se han recuperado trabajos',
+  'shell.back':
+    'Este navegador perdió su base de datos, como puede ocurrir si se detiene mientras escribe. Estos trabajos y sus fotos vuelven a estar aquí gracias a la segunda copia que guarda la aplicación. Compruebe lo último que anotó.',
   'shell.lost-seen': 'Lo he leído',
   'shell.fault-title': 'Esta pantalla no se puede mostrar',
   'shell.fault': 'Algo falló aquí: {detail}',
