@@ -95,6 +95,20 @@ async function openFirstJob({ page }: App, kill: number): Promise<void> {
   await card.click()
 }
 
+/** Whether the browser had thrown its database away; the job then begins at its first screen. */
+async function isBroughtBack({ page }: App): Promise<boolean> {
+  const back = page.getByText('Jobs were brought back')
+  await page
+    .getByRole('heading', { name: 'The supply' })
+    .or(back)
+    .first()
+    .waitFor({ timeout: 30_000 })
+  if ((await back.count()) === 0) return false
+  await page.getByRole('button', { name: 'I have read this' }).click()
+  await page.getByRole('link', { name: /^The supply/u }).click()
+  return true
+}
+
 const CHIPS = 6
 
 test(
@@ -109,6 +123,7 @@ test(
     await app.page.getByRole('heading', { name: 'The supply' }).waitFor()
     let before = await readBack(app)
     let inFlight = 0
+    let broughtBack = 0
     for (let kill = 0; kill < KILLS; kill++) {
       const said: Said = { saved: before.saved, tapped: 0, acknowledged: 0 }
       await app.page.exposeFunction('tell', (told: Partial<Said>) => {
@@ -121,6 +136,7 @@ test(
       await dying
       // The list leads back to the same question.
       await openFirstJob(app, kill)
+      if (await isBroughtBack(app)) broughtBack++
       await app.page.getByRole('heading', { name: 'The supply' }).waitFor()
       const found = await readBack(app)
       // Nothing that was shown as saved is gone, and the field is that of the last entry, one a tap.
@@ -132,7 +148,7 @@ test(
       before = found
     }
     process.stdout.write(
-      `${KILLS} kills: ${before.saved} entries saved, ${inFlight} kills while a save was on its way\n`,
+      `${KILLS} kills: ${before.saved} entries saved, ${inFlight} kills while a save was on its way, ${broughtBack} times brought back from the second copy\n`,
     )
     expect(before.saved).toBeGreaterThan(KILLS)
     expect(inFlight).toBeGreaterThan(0)
