@@ -1,4 +1,4 @@
-import type { CopyAnswer, CopyAsked, CopyReply } from './second-copy.ts'
+import type { CopyAnswer, CopyAsked, CopyReply } from './copy-protocol.ts'
 
 interface Handle {
   readonly getSize: () => number

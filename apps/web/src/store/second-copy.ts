@@ -1,32 +1,9 @@
 import type { StoredEntry } from '@tubwright/records'
 import { ownScript } from '../offline/index.ts'
+import type { CopyQuestion, CopyQuestions, CopyReply } from './copy-protocol.ts'
 import type { Space, StoredPhoto } from './database.ts'
 import workerUrl from './second-copy-worker.ts?worker&url'
 import { sha256 } from './sha256.ts'
-
-/** What the thread that keeps the copy can be asked, and what each answers. */
-interface CopyQuestions {
-  readonly append: { asks: { job: string; lines: readonly string[] }; answers: undefined }
-  readonly read: { asks: { job: string }; answers: readonly string[] }
-  readonly list: { asks: { holds: 'jobs' | 'photos' }; answers: readonly string[] }
-  readonly 'keep-photo': { asks: { name: string; bytes: Uint8Array }; answers: undefined }
-  readonly 'read-photo': { asks: { name: string }; answers: Uint8Array }
-  readonly release: { asks: object; answers: undefined }
-  readonly wipe: { asks: object; answers: undefined }
-}
-type CopyQuestion = keyof CopyQuestions
-
-export type CopyAsked = {
-  [Asked in CopyQuestion]: {
-    readonly id: number
-    readonly space: Space
-    readonly ask: Asked
-  } & Readonly<CopyQuestions[Asked]['asks']>
-}[CopyQuestion]
-export type CopyAnswer = CopyQuestions[CopyQuestion]['answers']
-export type CopyReply =
-  | { readonly id: number; readonly answer: CopyAnswer }
-  | { readonly id: number; readonly failure: string }
 
 interface Waiting {
   readonly resolve: (answer: never) => void
