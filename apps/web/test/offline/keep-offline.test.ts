@@ -15,7 +15,7 @@ const TWO = buildOf('two', './', 'assets/a-2.js', 'assets/same-0.js')
 
 const hostOf = (version: string): FakeHost =>
   fakeHost({
-    './': `page ${version}`,
+    './': `page ${version}</html>`,
     [`assets/a-${version === 'one' ? 1 : 2}.js`]: `a ${version}`,
     'assets/same-0.js': 'same',
     'version.json': `{"version":"${version}"}`,
@@ -36,9 +36,9 @@ async function withFirst() {
 
 test('answers from what it keeps, with no host at all', async () => {
   const { one } = await withFirst()
-  expect(await (await one.open(ROOT))?.text()).toBe('page one')
+  expect(await (await one.open(ROOT))?.text()).toBe('page one</html>')
   expect(await one.ask(`${ROOT}assets/a-1.js`)).toBe('a one')
-  expect(await one.ask(`${ROOT}?from=icon`, { mode: 'navigate' })).toBe('page one')
+  expect(await one.ask(`${ROOT}?from=icon`, { mode: 'navigate' })).toBe('page one</html>')
 })
 
 test('leads any other page of its folder to the one there is', async () => {
@@ -69,7 +69,7 @@ test.each(Object.entries(failures))(
     const two = run(host, scope => keepOffline(scope, TWO))
     await expect(two.install()).rejects.toThrow()
     expect(await caches.keys()).toEqual(['tubwright /tub/ one'])
-    expect(await (await one.open(ROOT))?.text()).toBe('page one')
+    expect(await (await one.open(ROOT))?.text()).toBe('page one</html>')
     host.files.set('assets/a-2.js', 'a two')
     await two.install()
     expect(await caches.keys()).toEqual(['tubwright /tub/ one', 'tubwright /tub/ two'])
@@ -84,6 +84,15 @@ test('what a killed install left is not taken for whole', async () => {
   await two.install()
   await two.activate()
   expect(await two.ask(`${ROOT}assets/a-2.js`)).toBe('a two')
+})
+
+test('a page that a kill left without its end is asked of the host again', async () => {
+  const { caches, one } = await withFirst()
+  const kept = await caches.open('tubwright /tub/ one')
+  await kept.put(ROOT, new Response('page o'))
+  expect(await (await one.open(ROOT))?.text()).toBe('page one</html>')
+  await kept.put(ROOT, new Response(''))
+  expect(await (await one.open(ROOT))?.text()).toBe('page one</html>')
 })
 
 test('loads a part that both versions have only once', async () => {
@@ -116,7 +125,7 @@ test('old pages get their parts until a new page is opened; then only its own ol
   expect(done.skipped).toBe(1)
   await two.activate()
   expect(await two.ask(`${ROOT}assets/a-1.js`)).toBe('a one')
-  expect(await (await two.open(ROOT))?.text()).toBe('page two')
+  expect(await (await two.open(ROOT))?.text()).toBe('page two</html>')
   expect(await caches.keys()).toEqual([...others, 'tubwright /tub/ two'])
 })
 
