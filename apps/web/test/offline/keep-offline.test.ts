@@ -86,14 +86,17 @@ test('what a killed install left is not taken for whole', async () => {
   expect(await two.ask(`${ROOT}assets/a-2.js`)).toBe('a two')
 })
 
-test('a page that a kill left without its end is asked of the host again', async () => {
-  const { caches, one } = await withFirst()
-  const kept = await caches.open('tubwright /tub/ one')
-  await kept.put(ROOT, new Response('page o'))
-  expect(await (await one.open(ROOT))?.text()).toBe('page one</html>')
-  await kept.put(ROOT, new Response(''))
-  expect(await (await one.open(ROOT))?.text()).toBe('page one</html>')
-})
+test.each(['page o', ''])(
+  'a page that a kill left as "%s" is asked of the host again',
+  async left => {
+    const { run, caches } = fakeBrowser()
+    const one = run(hostOf('one'), scope => keepOffline(scope, ONE))
+    await one.install()
+    await one.activate()
+    await (await caches.open('tubwright /tub/ one')).put(ROOT, new Response(left))
+    expect(await (await one.open(ROOT))?.text()).toBe('page one</html>')
+  },
+)
 
 test('loads a part that both versions have only once', async () => {
   const { run } = await withFirst()
