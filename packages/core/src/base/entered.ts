@@ -57,6 +57,18 @@ export const DIMENSIONS = {
   Hz: { spellings: { Hz: times(1) }, from: 40, to: 70, example: '60 Hz' },
   W: { spellings: { W: times(1), kW: times(1e3) }, from: 1e-3, to: 50e3, example: '5.5 kW' },
   VA: { spellings: { VA: times(1), kVA: times(1e3) }, from: 1e-3, to: 50e3, example: '20 VA' },
+  'm²': {
+    spellings: {
+      m2: times(1),
+      'm²': times(1),
+      ft2: times(0.09290304),
+      'ft²': times(0.09290304),
+      'sq ft': times(0.09290304),
+    },
+    from: 1,
+    to: 5000,
+    example: '140 m2',
+  },
   m: {
     spellings: {
       m: times(1),
@@ -116,12 +128,14 @@ const mayBe = (unit: Unit): string =>
  *
  * A bare number is refused: a missing unit is the commonest dangerous slip.
  *
+ * @param least - the least value [SI], where it is not that of what is described: a meter shows 0 V
  * @returns the value in SI and the text as entered; fails when the number or the unit is
  *   missing, the unit belongs to something else, or the value lies outside what a tub can hold
  */
 export function parseQuantity<U extends Unit>(
   unit: U,
   text: string,
+  least: number = DIMENSIONS[unit].from,
 ): Outcome<Entered<U>, QuantityFault> {
   const is = `"${text}"`
   const match = SHAPE.exec(text.trim())
@@ -133,7 +147,8 @@ export function parseQuantity<U extends Unit>(
     : undefined
   if (!spelling) return fail({ reason: 'wrong-unit', is, may: mayBe(unit) })
   const si = Number(match[1]) * spelling.factor + (spelling.offset ?? 0)
-  const { from, to } = DIMENSIONS[unit]
+  const { to } = DIMENSIONS[unit]
+  const from = least
   if (!(si >= from && si <= to))
     return fail({
       reason: 'out-of-range',

@@ -35,7 +35,8 @@ export interface ConductorSize {
 
 const MAY = `a gauge such as "6 AWG" (${Object.keys(AREA_MM2_OF_AWG).join(', ')}) or an area such as "4 mm2" (${AREAS_MM2.join(', ')})`
 
-function readSize(text: string): ConductorSize | undefined {
+/** The size that a text names, such as `6 AWG`; undefined for one that is not sold. */
+export function sizeFrom(text: string): ConductorSize | undefined {
   const match = /^([\d.]+)\s*(AWG|mm2|mm²)$/u.exec(text.trim())
   if (!match) return undefined
   const number = match[1] ?? ''
@@ -58,7 +59,7 @@ export const conductorSize = z
   .string()
   .meta(SHAPE)
   .transform((text, context): ConductorSize => {
-    const size = readSize(text)
+    const size = sizeFrom(text)
     if (size) return size
     context.addIssue({ code: 'custom', input: text, message: MAY, params: { is: `"${text}"` } })
     return z.NEVER

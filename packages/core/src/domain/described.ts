@@ -17,18 +17,19 @@ export const label = z.string().min(1).max(80)
 export type WrittenAs =
   | { readonly kind: 'quantity'; readonly unit: Unit }
   | { readonly kind: 'known'; readonly unit: Unit }
+  | { readonly kind: 'known-choice'; readonly options: readonly string[] }
   | { readonly kind: 'size' }
 
 /** Which schemas are of quantities: forms ask it, since a text does not say. */
 export const writtenAs = z.registry<WrittenAs>()
 
-/** A quantity written with its unit, such as `35 ft`. */
-export const quantity = <U extends Unit>(unit: U) =>
+/** A quantity written with its unit, such as `35 ft`. @param least - where 0 is one, as on a meter */
+export const quantity = <U extends Unit>(unit: U, least?: number) =>
   z
     .string()
     .meta(quantityShape(unit))
     .transform((text, context): Entered<U> => {
-      const read = parseQuantity(unit, text)
+      const read = parseQuantity(unit, text, least)
       if (read.ok) return read.value
       context.addIssue({
         code: 'custom',
@@ -74,6 +75,26 @@ export const known = <U extends Unit>(unit: U) =>
       return { kind: 'range', from: written.from, to: written.to, source: written.source }
     })
     .register(writtenAs, { kind: 'known', unit })
+
+/** A surveyed choice: one of these words, one of some of them, or unknown with its reason. */
+export const chosen = <const Option extends string>(options: readonly [Option, ...Option[]]) => {
+  const option = z.enum(options)
+  return z
+    .union([
+      option,
+      z.strictObject({ oneOf: z.array(option).min(2), source: label }),
+      z.strictObject({ unknown: z.enum(UNKNOWN_REASONS) }),
+    ])
+    .transform((written): Known<Option> => {
+      if (typeof written === 'string') return { kind: 'known', value: written as Option }
+      return 'unknown' in written
+        ? { kind: 'unknown', reason: written.unknown }
+        : { kind: 'one-of', values: written.oneOf as Option[], source: written.source }
+    })
+    .register(writtenAs, { kind: 'known-choice', options })
+}
+
+export const YES_NO = ['yes', 'no'] as const
 
 export const REGIONS = ['US', 'CA', 'UK', 'EU', 'AU', 'NZ'] as const
 export type Region = (typeof REGIONS)[number]

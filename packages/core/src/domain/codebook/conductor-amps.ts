@@ -1,4 +1,10 @@
 import type { ConductorSize } from '../conductor.ts'
+import { AREAS, GAUGES, sizeFrom } from '../conductor.ts'
+import { BREAKER_RATINGS } from './bs-7671/ratings-60898.ts'
+import { ampsB522 } from './hd-60364/b-52-2.ts'
+import { greatestBreaker } from './nec/section-240-4-b.ts'
+import { smallConductorBreaker } from './nec/section-240-4-d.ts'
+import { necAmps } from './nec/table-310-16.ts'
 
 /** What a copper conductor may carry, and the greatest breaker that may stand before it [A]. */
 export interface ConductorAmps {
@@ -7,46 +13,50 @@ export interface ConductorAmps {
 }
 
 /**
- * By size as it is written, at the best of conditions: what length, heat, bunching and terminals
- * take off is not in it.
+ * Flexible cord and leads below what the tables of fixed wiring begin with.
  *
- * @source [NEC-310.16] copper at 75 °C, from 14 AWG; breaker by 240.4(D), else 240.4(B) and 240.6(A)
- * @source [NEC-400.5] flexible cord, 16 and 18 AWG (from memory); 20 and 22 AWG: common practice, no
- *   source
- * @source [IEC-60364-5-52] table B.52.2, method C, from 1.5 mm² (from memory), with the next lower
- *   standard breaker; below, flexible cord (from memory)
+ * @source [NEC-400.5] flexible cord, 16 and 18 AWG (from memory); 20 and 22 AWG, and areas below
+ *   1.5 mm²: common practice, no source
  */
-const AMPS: Readonly<Record<string, readonly [carries: number, breaker: number]>> = {
-  '22 AWG': [3, 3],
-  '20 AWG': [5, 5],
-  '18 AWG': [10, 7],
-  '16 AWG': [13, 10],
-  '14 AWG': [20, 15],
-  '12 AWG': [25, 20],
-  '10 AWG': [35, 30],
-  '8 AWG': [50, 50],
-  '6 AWG': [65, 70],
-  '4 AWG': [85, 90],
-  '3 AWG': [100, 100],
-  '2 AWG': [115, 125],
-  '1 AWG': [130, 150],
-  '0.5 mm²': [3, 3],
-  '0.75 mm²': [6, 6],
-  '1 mm²': [10, 10],
-  '1.5 mm²': [19.5, 16],
-  '2.5 mm²': [27, 25],
-  '4 mm²': [36, 32],
-  '6 mm²': [46, 40],
-  '10 mm²': [63, 63],
-  '16 mm²': [85, 80],
-  '25 mm²': [112, 100],
+const THIN: Readonly<Record<string, ConductorAmps>> = {
+  '22 AWG': { carries: 3, breaker: 3 },
+  '20 AWG': { carries: 5, breaker: 5 },
+  '18 AWG': { carries: 10, breaker: 7 },
+  '16 AWG': { carries: 13, breaker: 10 },
+  '0.5 mm²': { carries: 3, breaker: 3 },
+  '0.75 mm²': { carries: 6, breaker: 6 },
+  '1 mm²': { carries: 10, breaker: 10 },
 }
 
-/** Sizes of the table, as they are written. */
-export const CONDUCTOR_SIZES: readonly string[] = Object.keys(AMPS)
+/** Ratings beyond those of breakers for houses. @source [IEC-60898] and fuses of the same steps */
+const RATINGS = [...BREAKER_RATINGS, 80, 100, 125]
 
-/** The table's line for a size, or undefined for one that it does not have. */
-export function conductorAmps({ text }: ConductorSize): ConductorAmps | undefined {
-  const line = Object.hasOwn(AMPS, text) ? AMPS[text] : undefined
-  return line && { carries: line[0], breaker: line[1] }
+/** Sizes that can be written, as they are written. */
+export const CONDUCTOR_SIZES: readonly string[] = [...GAUGES, ...AREAS].flatMap(
+  each => sizeFrom(each)?.text ?? [],
+)
+
+function gaugeAmps(text: string): ConductorAmps | undefined {
+  const carries = necAmps('copper', text, '75 °C')
+  const next = carries === undefined ? undefined : greatestBreaker(carries)
+  if (carries === undefined || next === undefined) return undefined
+  return { carries, breaker: Math.min(next, smallConductorBreaker('copper', text) ?? next) }
+}
+
+function areaAmps(mm2: number): ConductorAmps | undefined {
+  const carries = ampsB522(mm2, 'C')
+  const breaker = carries && RATINGS.findLast(each => each <= carries)
+  return carries && breaker ? { carries, breaker } : undefined
+}
+
+/**
+ * What a size carries at the best of conditions: what length, heat, bunching and terminals take off is
+ * not in it; undefined for a size that is not in the tables.
+ *
+ * @source [NEC-310.16] copper at 75 °C, from 14 AWG; breaker by 240.4(D), else 240.4(B) and 240.6(A)
+ * @source [IEC-60364-5-52] table B.52.2, method C, from 1.5 mm², with the next lower standard breaker
+ */
+export function conductorAmps({ text, mm2 }: ConductorSize): ConductorAmps | undefined {
+  if (Object.hasOwn(THIN, text)) return THIN[text]
+  return text.endsWith('AWG') ? gaugeAmps(text) : areaAmps(mm2)
 }

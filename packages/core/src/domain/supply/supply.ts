@@ -1,7 +1,18 @@
 import * as z from 'zod'
 import { board, FEED_FUNCTIONS, LINES, node } from '../board/board.ts'
 import { conductorSize } from '../conductor.ts'
-import { COLOURS, id, known, label, quantity, SYSTEMS } from '../described.ts'
+import { COLOURS, chosen, id, known, label, quantity, SYSTEMS } from '../described.ts'
+import {
+  ALONGSIDE,
+  BREAKER_TYPES,
+  CONDUITS,
+  EARTHINGS,
+  MATERIALS,
+  RATED_TEMPERATURES,
+  SURROUNDINGS,
+  TRADE_SIZES,
+  WIRING_METHODS,
+} from './run-words.ts'
 
 /** A breaker, disconnect or cord plug between the panel and the tub, described as a board. */
 export const supplyDevice = z.strictObject({
@@ -24,6 +35,12 @@ const cableConductor = z.strictObject({
   function: z.enum(FEED_FUNCTIONS),
   size: conductorSize,
   colour: z.enum(COLOURS),
+  /** The colour of tape that marks it at its ends. */
+  taped: z.enum(COLOURS).optional(),
+  /** What was found at the tub's end where it is not the same conductor: a joint lies between. */
+  otherEnd: z
+    .strictObject({ size: conductorSize.optional(), colour: z.enum(COLOURS).optional() })
+    .optional(),
   /** The terminal found at the end nearer the panel. */
   from: id,
   /** The terminal found at the end nearer the tub; absent where that end is for the box. */
@@ -38,6 +55,21 @@ export const cable = z.strictObject({
   /** A later device of this supply, or `box`. */
   to: id,
   length: quantity('m'),
+  where: chosen(SURROUNDINGS).optional(),
+  material: chosen(MATERIALS).optional(),
+  /** What its insulation is made for. */
+  insulation: chosen(RATED_TEMPERATURES).optional(),
+  method: chosen(WIRING_METHODS).optional(),
+  /** The hottest air around it. */
+  ambient: known('K').optional(),
+  conduit: z
+    .strictObject({
+      kind: chosen(CONDUITS).optional(),
+      /** Trade size in inches. */
+      size: chosen(TRADE_SIZES).optional(),
+    })
+    .optional(),
+  alongside: chosen(ALONGSIDE).optional(),
   /** A moulded end cannot be re-landed. */
   moulded: z.boolean().default(false),
   /** Marks of heat were found on it: insulation hard or brown, copper dull. */
@@ -51,6 +83,11 @@ export const supply = z.strictObject({
   frequency: quantity('Hz'),
   /** Of the first circuit. */
   breaker: known('A'),
+  /** Tripping characteristic, outside North America. */
+  breakerType: chosen(BREAKER_TYPES).optional(),
+  earthing: chosen(EARTHINGS).optional(),
+  /** Line to earth and back, at the start of the run. */
+  earthLoop: known('Ω').optional(),
   /** Of one line conductor, from the transformer to the first device. */
   sourceImpedance: quantity('Ω').optional(),
   /** Copper between there and the first device, where it is not in the impedance already. */
@@ -67,6 +104,10 @@ export const supply = z.strictObject({
         fedBy: z.partialRecord(z.enum(LINES), z.enum(LINES)).optional(),
         /** Of that circuit. */
         breaker: known('A').optional(),
+        /** What its terminals are made for. */
+        terminals: chosen(RATED_TEMPERATURES).optional(),
+        /** What its enclosure or switch may carry. */
+        enclosure: known('A').optional(),
         /** Marks of heat were found on it. */
         heatMark: z.boolean().optional(),
       }),
