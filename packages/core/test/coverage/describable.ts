@@ -74,7 +74,14 @@ function wordsOf(schema: z.ZodType): readonly string[] {
 
 /** Colours are told once, wherever they stand. */
 const pathOf = (schema: z.ZodType, at: string): string =>
-  ownName(schema) ?? (at.endsWith('.colour') ? 'colour' : at)
+  ownName(schema) ?? (/\.(?:colour|taped)$/u.test(at) ? 'colour' : at)
+
+/**
+ * The ways of not knowing a value are told once; the words of a choice are told of the choice, and need
+ * not stand again among those of which it is one.
+ */
+const insideOf = (options: readonly z.ZodType[], option: z.ZodType, path: string): string =>
+  isKnown(options) && wordsOf(option).length === 0 ? 'known' : path
 
 type Told = (row: Row) => void
 
@@ -90,7 +97,7 @@ function walk(schema: z.ZodType, at: string, told: Told): void {
   const path = pathOf(schema, at)
   const here = definitionOf(written(schema))
   const { shape, element, keyType, valueType } = here
-  for (const word of wordsOf(schema)) tell(told, path, word)
+  if (path !== 'known.oneOf') for (const word of wordsOf(schema)) tell(told, path, word)
   for (const [key, inside] of Object.entries(shape ?? {})) {
     tell(told, `${path}.${key}`)
     walk(inside, `${path}.${key}`, told)
@@ -99,8 +106,8 @@ function walk(schema: z.ZodType, at: string, told: Told): void {
   if (keyType) walk(keyType, path, told)
   if (valueType) walk(valueType, path, told)
   const options = optionsOf(here)
-  const inside = isKnown(options) ? 'known' : path
   for (const option of options) {
+    const inside = insideOf(options, option, path)
     for (const value of definitionOf(shapeOf(option)?.['kind'] ?? option).values ?? [])
       tell(told, `${inside}.kind`, String(value))
     walk(option, inside, told)
@@ -112,8 +119,11 @@ function visit(schema: z.ZodType, at: string, value: unknown, told: Told): void 
   const path = pathOf(schema, at)
   const here = definitionOf(written(schema))
   const { shape, element, keyType, valueType } = here
-  if (typeof value === 'string' && wordsOf(schema).includes(value)) tell(told, path, value)
+  if (typeof value === 'string' && path !== 'known.oneOf' && wordsOf(schema).includes(value))
+    tell(told, path, value)
   if (element && Array.isArray(value)) for (const each of value) visit(element, path, each, told)
+  for (const option of optionsOf(here))
+    if (typeof value === 'string' && wordsOf(option).includes(value)) tell(told, path, value)
   if (typeof value !== 'object' || value === null) return
   for (const [key, each] of Object.entries(value)) {
     const inside = shape?.[key]
@@ -127,7 +137,7 @@ function visit(schema: z.ZodType, at: string, value: unknown, told: Told): void 
   const options = optionsOf(here)
   const option = options.find(each => each.safeParse(value).success)
   if (!option) return
-  const inside = isKnown(options) ? 'known' : path
+  const inside = insideOf(options, option, path)
   const kind = (value as { readonly kind?: unknown }).kind
   if (typeof kind === 'string') tell(told, `${inside}.kind`, kind)
   visit(option, inside, value, told)

@@ -50,9 +50,9 @@ function testTexts(): readonly { readonly name: string; readonly words: Readonly
 const wordsOf = (text: string): ReadonlySet<string> =>
   new Set(text.replace(/^\s*(\/\/|\/?\*).*$/gmu, '').match(/[A-Za-z0-9]+(?:-[A-Za-z0-9]+)*/gu))
 
-/** A word of several, such as `on the motor`, is named by all of them. */
+/** A word of several, such as `on the motor` or `3/4`, is named by all of them. */
 const names = (words: ReadonlySet<string>, word: string): boolean =>
-  word.split(' ').every(each => words.has(each))
+  [...wordsOf(word)].every(each => words.has(each))
 
 /** Every row with what exercises it. */
 export function coverage(): readonly Covered[] {

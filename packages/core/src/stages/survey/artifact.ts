@@ -1,7 +1,11 @@
 import * as z from 'zod'
-import { id, label, quantity, REGIONS } from '../../domain/described.ts'
+import { chosen, id, known, label, quantity, REGIONS } from '../../domain/described.ts'
 import { load } from '../../domain/load/load.ts'
+import { supplyReading, touch } from '../../domain/supply/readings.ts'
 import { supply } from '../../domain/supply/supply.ts'
+import { service, yard } from '../../domain/supply/yard.ts'
+
+export const CODE_EDITIONS = ['2017', '2020', '2023'] as const
 
 /** What was found at the tub. */
 export const survey = z.strictObject({
@@ -18,5 +22,20 @@ export const survey = z.strictObject({
     .optional(),
   /** The hole the old keypad leaves. */
   keypadHole: z.strictObject({ width: quantity('m'), height: quantity('m') }).optional(),
+  /** The edition of the code that is adopted here. */
+  codeEdition: chosen(CODE_EDITIONS).optional(),
+  /** What the plate of the tub, or of the box it gets, asks of its supply. */
+  plate: z
+    .strictObject({
+      draws: known('A').optional(),
+      minimumCircuit: known('A').optional(),
+      maximumProtection: known('A').optional(),
+    })
+    .optional(),
+  yard: yard.optional(),
+  service: service.optional(),
+  /** What a meter showed at the tub's terminals. */
+  readings: z.array(supplyReading).optional(),
+  touch: touch.optional(),
 })
 export type Survey = z.output<typeof survey>

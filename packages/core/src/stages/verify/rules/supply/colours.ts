@@ -1,0 +1,65 @@
+import { isEarth } from '../../../../domain/board/board.ts'
+import { COLOUR_CODES, TAPED_FROM_AWG } from '../../../../domain/codebook/colours.ts'
+import { ownFunction } from '../../../../domain/supply/circuits.ts'
+import type { CodeFinding } from '../../supply/artifact.ts'
+import type { CableConductor, Segment, SupplyEvidence } from '../../supply/evidence.ts'
+import { isAmerican } from '../../supply/evidence.ts'
+import type { PointFinding, SupplyRule } from '../../supply/rule.ts'
+import { conclude, fact } from '../../supply/rule.ts'
+
+const gaugeOf = ({ text }: CableConductor['size']): number | undefined => {
+  const [, gauge] = /^(\d+) AWG$/u.exec(text) ?? []
+  return gauge === undefined ? undefined : Number(gauge)
+}
+
+/** Tape makes a neutral or an earth of a large conductor only. */
+function tapedJudgement(
+  { survey }: SupplyEvidence,
+  { size, colour, taped = colour }: CableConductor,
+  meant: readonly string[],
+): PointFinding {
+  const code = COLOUR_CODES[survey.region]
+  const gauge = gaugeOf(size)
+  const isSmall = gauge !== undefined && gauge > TAPED_FROM_AWG
+  const params = { colour, taped, size: size.text }
+  if (meant.includes(colour)) return fact(true, { message: 'colour-right', clause: code, params })
+  if (!meant.includes(taped)) return fact(false, { message: 'colour-wrong', clause: code, params })
+  return isAmerican(survey.region) && isSmall
+    ? fact(false, { message: 'colour-taped-small', clause: code, params })
+    : fact(true, { message: 'colour-taped', clause: code, params })
+}
+
+function judge(
+  evidence: SupplyEvidence,
+  { cable }: Segment,
+  conductor: CableConductor,
+): readonly CodeFinding[] {
+  const code = COLOUR_CODES[evidence.survey.region]
+  const does = ownFunction(conductor.function)
+  // A bare neutral is a matter of its own.
+  if (does === 'neutral' && conductor.colour === 'bare') return []
+  const meant = does === 'neutral' ? code.neutral : isEarth(does) ? code.earth : undefined
+  if (!meant) return []
+  const about = {
+    rule: supplyColours.id,
+    subjects: [cable.id],
+    topic: conductor.id,
+    severity: 'caution' as const,
+    params: { cable: cable.label, conductor: conductor.id },
+  }
+  return [conclude(about, {}, () => tapedJudgement(evidence, conductor, meant))]
+}
+
+/** Neutral and earth have their colours along their whole length; tape serves on large ones only. */
+export const supplyColours: SupplyRule = {
+  id: 'SUPPLY-13',
+  title: 'Colours of neutral and earth',
+  about: 'segment',
+  source: 'NEC 200.6, 250.119; CE Code 4-036; IEC 60445; AS/NZS 3000 3.8',
+  check: evidence =>
+    evidence.circuits.flatMap(({ segments }) =>
+      segments.flatMap(segment =>
+        segment.cable.conductors.flatMap(conductor => judge(evidence, segment, conductor)),
+      ),
+    ),
+}

@@ -1,0 +1,61 @@
+import { choiceOf } from '../../../../base/possible.ts'
+import { TABLE_1 } from '../../../../domain/codebook/nec/chapter-9-table-1.ts'
+import { conduitFill as fillOf } from '../../../../domain/codebook/nec/conduit-fill.ts'
+import { CONDUITS, TRADE_SIZES } from '../../../../domain/supply/run-words.ts'
+import type { CodeFinding } from '../../supply/artifact.ts'
+import type { Segment } from '../../supply/evidence.ts'
+import type { SupplyRule } from '../../supply/rule.ts'
+import { conclude, fact, notCovered, within } from '../../supply/rule.ts'
+
+/** In no conduit there is nothing to say. */
+const NOTHING = 'conduit-none'
+const SQUARE_METRES = 0.0254 * 0.0254 // [m²] of a square inch
+
+function judge({ at, cable, method }: Segment): readonly CodeFinding[] {
+  const sizes = cable.conductors.map(each => each.size.text)
+  const { kind, size } = cable.conduit ?? {}
+  return [
+    conclude(
+      {
+        rule: conduitFill.id,
+        subjects: [cable.id],
+        severity: 'warning',
+        params: { cable: cable.label, count: sizes.length },
+      },
+      {
+        method,
+        kind: choiceOf(kind, CONDUITS, `${at}.conduit.kind`),
+        size: choiceOf(size, TRADE_SIZES, `${at}.conduit.size`),
+      },
+      point => {
+        if (point.method !== 'conduit' && point.method !== 'flexible-conduit')
+          return fact(true, { message: NOTHING })
+        const fill = fillOf({ conduit: point.kind, tradeSize: point.size }, sizes)
+        return fill
+          ? within(fill.taken * SQUARE_METRES, fill.limit * SQUARE_METRES, {
+              message: 'conduit-fill',
+              clause: TABLE_1,
+              params: { conduit: point.kind, trade: point.size },
+            })
+          : notCovered('fill')
+      },
+    ),
+  ]
+}
+
+/** The conductors of a run leave the conduit the room that it needs to be drawn and to cool. */
+export const conduitFill: SupplyRule = {
+  id: 'SUPPLY-15',
+  title: 'Room in the conduit',
+  about: 'segment',
+  source: 'NEC chapter 9, tables 1, 4 and 5, conductors of type THWN-2',
+  check: ({ survey, circuits }) =>
+    survey.region === 'US'
+      ? circuits.flatMap(({ segments }) =>
+          segments
+            .filter(({ cable }) => !cable.moulded)
+            .flatMap(judge)
+            .filter(each => each.message !== NOTHING),
+        )
+      : [],
+}

@@ -1,0 +1,58 @@
+import { given } from '../../../../base/possible.ts'
+import type { SupplyAlone } from '../../../../domain/wiring/supply-alone.ts'
+import { placeOfLoad } from '../../../../domain/wiring/supply-loads.ts'
+import type { CodeFinding } from '../../supply/artifact.ts'
+import type { CircuitEvidence, SupplyEvidence } from '../../supply/evidence.ts'
+import { metalInputs, metalsAt } from '../../supply/metals.ts'
+import { lengthUnit } from '../../supply/place.ts'
+import type { SupplyRule } from '../../supply/rule.ts'
+import { conclude, notCovered, within } from '../../supply/rule.ts'
+import { arrivingOf, spreadOf } from '../../supply/solved.ts'
+
+function judge(
+  evidence: SupplyEvidence,
+  circuit: CircuitEvidence,
+  alone: SupplyAlone,
+): readonly CodeFinding[] {
+  const { book } = evidence
+  const pair = placeOfLoad(circuit.volts, arrivingOf(circuit))
+  if (!pair || circuit.demand.everything.to <= 0) return []
+  const metres = circuit.segments.reduce((sum, { cable }) => sum + cable.length.si, 0)
+  const about = {
+    rule: voltDrop.id,
+    subjects: [circuit.circuit.device],
+    severity: book?.drop?.isLaw === true ? ('warning' as const) : ('caution' as const),
+    params: { metres, unit: lengthUnit(evidence), amps: circuit.demand.everything.to },
+  }
+  const known = circuit.demand.isKnown
+    ? given(1)
+    : ({ values: [0, 1], kind: 'unknown', at: 'plate.draws' } as const)
+  return [
+    conclude(about, { ...metalInputs(circuit), known }, point => {
+      const limit = book?.drop
+      const metals = metalsAt(point)
+      if (!limit || point.known === 0) return notCovered('drop')
+      const { before, after } = spreadOf(alone, pair, metals)
+      // An impedance takes less as its volts fall; a plate says what is taken at its own.
+      const volts = ((before - after) * circuit.volts) / after
+      return within(volts / circuit.volts, limit.value, {
+        message: limit.isLaw ? 'volt-drop' : 'volt-drop-advice',
+        clause: limit.by,
+        params: { volts },
+      })
+    }),
+  ]
+}
+
+/** What the run takes, out and back, with everything on: solved with the loads' own power factors. */
+export const voltDrop: SupplyRule = {
+  id: 'SUPPLY-9',
+  title: 'Volts lost on the way',
+  about: 'circuit',
+  source: 'NEC 210.19 note; BS 7671 table 4Ab; HD 60364-5-52 table G.52.1; AS/NZS 3000 3.6.2',
+  check: evidence =>
+    evidence.circuits.flatMap(circuit => {
+      const alone = evidence.network()
+      return alone ? judge(evidence, circuit, alone) : []
+    }),
+}

@@ -1,0 +1,223 @@
+import type { Possible } from '../../../base/possible.ts'
+import { choiceOf, given, numberOf } from '../../../base/possible.ts'
+import { celsiusFromKelvins, kelvins } from '../../../base/quantity.ts'
+import type { FeedFunction } from '../../../domain/board/board.ts'
+import { isEarth } from '../../../domain/board/board.ts'
+import { bookOf } from '../../../domain/codebook/books.ts'
+import type { Catalogue } from '../../../domain/job.ts'
+import type { SupplyCircuit } from '../../../domain/supply/circuits.ts'
+import { circuitAt, circuitsOf, ownFunction } from '../../../domain/supply/circuits.ts'
+import type { RatedTemperature } from '../../../domain/supply/run-words.ts'
+import {
+  type ALONGSIDE,
+  MATERIALS,
+  SURROUNDINGS,
+  WIRING_METHODS,
+} from '../../../domain/supply/run-words.ts'
+import type { Cable } from '../../../domain/supply/supply.ts'
+import { EMFS, LEG_VOLTS } from '../../../domain/wiring/figures.ts'
+import type { Span } from '../../../domain/wiring/supply-loads.ts'
+import { isOnSupply, loadSpan, NONE, plus } from '../../../domain/wiring/supply-loads.ts'
+import type { Survey } from '../../survey/artifact.ts'
+import type { Demand } from './artifact.ts'
+import type { CircuitEvidence, Segment, SupplyEvidence } from './evidence.ts'
+import { isAmerican } from './evidence.ts'
+import { supplyNetwork } from './solved.ts'
+
+/** What an unknown may be at a tub; a value outside that was surveyed counts as it is. Common practice, no source. */
+const IMAGINABLE = {
+  /** Air around a cable [°C]. */
+  ambient: { from: -10, to: 50 },
+  /** Of a tub's breaker, those between them included [A]. */
+  breakers: [10, 20, 32, 50, 125],
+} as const
+
+/** Ratings fall as the air warms: ends decide, and this one lies between. */
+const TABLE_AMBIENT = 30
+
+/** Ways of holding a conductor that a book tells apart, where nobody knows which it is. */
+const METHODS = {
+  america: ['conduit', 'sheathed-cable', 'cord'],
+  elsewhere: WIRING_METHODS,
+} as const
+
+/** Ratings fall as more lie together: none, a few, many. */
+const ALONGSIDE_UNKNOWN = ['0', '3', '9'] as const
+
+function ambientOf({ ambient }: Cable, at: string): Possible<number> {
+  const inCelsius = numberOf(
+    ambient,
+    {
+      from: IMAGINABLE.ambient.from + 273.15,
+      to: IMAGINABLE.ambient.to + 273.15,
+    },
+    `${at}.ambient`,
+  )
+  if (inCelsius.kind === 'unknown')
+    return { ...inCelsius, values: [IMAGINABLE.ambient.from, TABLE_AMBIENT, IMAGINABLE.ambient.to] }
+  return { ...inCelsius, values: inCelsius.values.map(each => celsiusFromKelvins(kelvins(each))) }
+}
+
+const degrees = (rated: RatedTemperature): number => Number.parseInt(rated, 10)
+const weaker = (a: RatedTemperature, b: RatedTemperature): RatedTemperature =>
+  degrees(a) <= degrees(b) ? a : b
+
+/** The weaker of the terminals at both ends of a cable; the box's own are the box's affair. */
+function terminalsOf({ supply, region }: Survey, { from, to }: Cable): Possible<RatedTemperature> {
+  const usual: readonly RatedTemperature[] = isAmerican(region) ? ['60 °C', '75 °C'] : ['70 °C']
+  const ends = [from, to].flatMap((id): readonly Possible<RatedTemperature>[] => {
+    const device = supply.devices.find(each => each.id === id)
+    return device ? [choiceOf(device.terminals, usual, `supply.devices.${id}.terminals`)] : []
+  })
+  const [first = given('70 °C'), second] = ends
+  if (!second) return first
+  const values = first.values.flatMap(one => second.values.map(other => weaker(one, other)))
+  // Asked is for the end that decides: the one that is open.
+  const open = first.values.length > 1 ? first : second
+  return { values: [...new Set(values)], kind: open.kind, at: open.at }
+}
+
+const INSULATIONS: Readonly<Record<'america' | 'elsewhere', readonly RatedTemperature[]>> = {
+  america: ['60 °C', '75 °C', '90 °C'],
+  elsewhere: ['70 °C', '90 °C'],
+}
+
+/** A common neutral of two legs of a wye carries what a line carries. @source [NEC-310.15-E] from memory */
+const countsNeutral = ({ supply }: Survey): boolean =>
+  supply.system === 'two-legs-of-wye' || supply.system === 'three-phase-230-400'
+
+function segmentOf(survey: Survey, cable: Cable): Segment {
+  const at = `supply.cables.${cable.id}`
+  const of = (test: (does: FeedFunction) => boolean) =>
+    cable.conductors.filter(each => test(ownFunction(each.function)))
+  const lines = of(does => /^leg\d$/u.test(does))
+  const [neutral] = of(does => does === 'neutral')
+  const [earth] = of(isEarth)
+  const america = isAmerican(survey.region) ? 'america' : 'elsewhere'
+  const alongside = choiceOf<(typeof ALONGSIDE)[number]>(
+    cable.alongside,
+    ALONGSIDE_UNKNOWN,
+    `${at}.alongside`,
+  )
+  return {
+    cable,
+    at,
+    isLast: cable.to === 'box',
+    lines,
+    neutral,
+    earth,
+    loaded: lines.length === 1 ? 2 : lines.length + (neutral && countsNeutral(survey) ? 1 : 0),
+    material: choiceOf(cable.material, MATERIALS, `${at}.material`),
+    insulation: choiceOf(cable.insulation, INSULATIONS[america], `${at}.insulation`),
+    method: choiceOf<(typeof WIRING_METHODS)[number]>(
+      cable.method,
+      METHODS[america],
+      `${at}.method`,
+    ),
+    where: choiceOf(cable.where, SURROUNDINGS, `${at}.where`),
+    ambient: ambientOf(cable, at),
+    alongside: { ...alongside, values: alongside.values.map(Number) },
+    terminals: terminalsOf(survey, cable),
+  }
+}
+
+/** All loads on one line: plates are added as they are, and nobody knows yet which leg a load goes to. */
+function demandOf({ loads }: Survey): Demand {
+  const own = loads.filter(isOnSupply)
+  const spans = own.map(load => ({ load, span: loadSpan(load) }))
+  const sum = (those: typeof spans): Span =>
+    those.reduce((all, { span }) => plus(all, span ?? NONE), NONE)
+  return {
+    everything: sum(spans),
+    heater: sum(spans.filter(({ load }) => load.kind === 'heater')),
+    others: sum(spans.filter(({ load }) => load.kind !== 'heater')),
+    isKnown: spans.every(({ span }) => span !== undefined),
+  }
+}
+
+const MOST_UNKNOWN_DRAW = 100 // [A] more than any tub takes; common practice, no source
+
+/**
+ * What the tub takes, everything at once: its loads added up, or its plate where that says more.
+ *
+ * A plate that says less holds something back, which a rule of the supply does not count on.
+ */
+function drawsOf({ plate }: Survey, demand: Demand, isSplit: boolean): Possible<number> {
+  const at = 'plate.draws'
+  const { from, to } = demand.everything
+  const isSummed = demand.isKnown && !isSplit
+  const least = (value: number): number => (isSummed ? Math.max(value, to) : value)
+  const draws = plate?.draws
+  if (draws && draws.kind !== 'unknown') {
+    const possible = numberOf(draws, { from: 0, to: MOST_UNKNOWN_DRAW }, at)
+    return { ...possible, values: [...new Set(possible.values.map(least))] }
+  }
+  if (!isSummed)
+    return { values: [isSplit ? 0 : from, Math.max(to, MOST_UNKNOWN_DRAW)], kind: 'unknown', at }
+  return from === to ? given(to, at) : { values: [from, to], kind: 'range', at }
+}
+
+function circuitEvidence(survey: Survey, circuit: SupplyCircuit, index: number): CircuitEvidence {
+  const { supply } = survey
+  const at = index === 0 ? 'supply.breaker' : `supply.devices.${circuit.device}.breaker`
+  const { breaker } = circuit
+  const possible: Possible<number> =
+    breaker.kind === 'unknown'
+      ? { values: IMAGINABLE.breakers, kind: 'unknown', at }
+      : numberOf(breaker, { from: 0, to: 0 }, at)
+  const lineCount = Object.values(circuit.lines).filter(each => EMFS[supply.system][each]).length
+  const demand = demandOf(survey)
+  return {
+    index,
+    circuit,
+    at,
+    breaker: possible,
+    segments: supply.cables
+      .filter(cable => circuitAt(supply, cable.from)?.device === circuit.device)
+      .map(cable => segmentOf(survey, cable)),
+    demand,
+    draws: drawsOf(survey, demand, circuitsOf(supply).length > 1),
+    volts: voltsBetween(survey),
+    lineCount,
+  }
+}
+
+/** Volts between two lines, or from the only line to neutral, at nominal [V]. */
+function voltsBetween({ supply }: Survey): number {
+  const { leg1, leg2 } = EMFS[supply.system]
+  if (!leg1 || !leg2 || supply.system === 'three-phase-230-400') return LEG_VOLTS[supply.system]
+  const [re, im] = [leg1.re - leg2.re, leg1.im - leg2.im]
+  return Math.sqrt(re * re + im * im)
+}
+
+const EDITIONS = ['2017', '2020', '2023'] as const
+
+/** Computed when it is first asked for, then kept. */
+function once<Value>(make: () => Value): () => Value {
+  let made: { readonly value: Value } | undefined
+  return () => {
+    made ??= { value: make() }
+    return made.value
+  }
+}
+
+/** Joins a survey, its devices and the code book of its region. */
+export function gatherSupply(survey: Survey, catalogue: Catalogue): SupplyEvidence {
+  const devices = new Map(
+    survey.supply.devices.flatMap(({ id, device }) => {
+      const found = catalogue.get(device)
+      return found ? [[id, found] as const] : []
+    }),
+  )
+  const circuits = circuitsOf(survey.supply).map((circuit, index) =>
+    circuitEvidence(survey, circuit, index),
+  )
+  return {
+    survey,
+    devices,
+    book: bookOf(survey.region),
+    edition: choiceOf(survey.codeEdition, EDITIONS, 'codeEdition'),
+    circuits,
+    network: once(() => supplyNetwork(survey, devices, circuits)),
+  }
+}
