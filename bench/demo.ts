@@ -26,6 +26,10 @@ export const devices: ReadonlyMap<string, SupplyDevice> = new Map(
 export const boxes: readonly ControlBox[] = all('boxes', readControlBox)
 export const tubs: readonly Survey[] = all('tubs', (file, text) => readSurvey(file, text, devices))
 
+/** The survey of a tub as it is written. */
+export const tubText = (id: string): string =>
+  readFileSync(join(folder, 'tubs', `${id}.yaml`), 'utf8')
+
 export const boxNamed = (id: string): ControlBox => {
   const box = boxes.find(each => each.id === id)
   if (!box) throw new Error(`no box ${id}`)

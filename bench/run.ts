@@ -19,6 +19,7 @@ import { boxes, boxNamed, devices, tubNamed } from './demo.ts'
 import { denseOf } from './dense.ts'
 import { generateBoxes } from './generate-boxes.ts'
 import { atLeastGoal, atMostGoal, growth, line, medianSeconds, STATED } from './line.ts'
+import { supplies } from './supply.ts'
 
 /** The network of a demo tub that has about 40 nodes, in its fullest mode. */
 function fortyNodes(): { network: Network; closed: ReadonlySet<string> } {
@@ -186,4 +187,5 @@ function bigShelf(): boolean {
 const heldJobs = jobs()
 const heldShelf = bigShelf()
 const heldSolving = await solving()
-process.exitCode = heldJobs && heldShelf && heldSolving ? 0 : 1
+const heldSupplies = supplies()
+process.exitCode = heldJobs && heldShelf && heldSolving && heldSupplies ? 0 : 1

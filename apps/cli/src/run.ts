@@ -7,6 +7,7 @@ import type { MeterOptions } from './commands/meter.ts'
 import type { PlanOptions } from './commands/plan.ts'
 import type { SheetOptions } from './commands/sheet.ts'
 import type { SolveOptions } from './commands/solve.ts'
+import type { SupplyOptions } from './commands/supply.ts'
 import type { VerifyOptions } from './commands/verify.ts'
 import { BadInput, EXIT } from './exits.ts'
 import type { Environment, Streams, Talk } from './talk.ts'
@@ -127,6 +128,15 @@ function addCommands(program: Command, talk: Talk, ending: Ending): void {
   )
     .option(...BOX)
     .option(...LANDING)
+    .option(...JSON_FORM)
+    .option(...CATALOG)
+  about<SupplyOptions>(
+    'supply',
+    'whether what feeds the tub is good enough, piece by piece, and by whose rule; no box needed',
+    'supply everyday-240-circulation\n  tubwright supply everyday-240-circulation --page page.html',
+    async () => (await import('./commands/supply.ts')).runSupply,
+  )
+    .option('--page <file>', 'write the page for the electrician there, as one HTML file for print')
     .option(...JSON_FORM)
     .option(...CATALOG)
   about<SolveOptions>(

@@ -10,6 +10,8 @@ export type FieldForm =
   | { readonly kind: 'known'; readonly unit: Unit }
   | { readonly kind: 'size' }
   | { readonly kind: 'choice'; readonly options: readonly string[] }
+  /** A choice that may be known in part, or unknown with its reason. */
+  | { readonly kind: 'known-choice'; readonly options: readonly string[] }
   | { readonly kind: 'yes-no' }
   | { readonly kind: 'number' }
   | { readonly kind: 'text' }

@@ -21,14 +21,6 @@ const SHARED: Readonly<Record<string, string>> = {
   'survey.loads': 'load',
 }
 
-/** The ways to say how far a value is known: one name, whatever the value is of. */
-const KNOWN = /\.(?:amps|power|ohms|inrush|breaker|primaryOhms)\.(from|to|source|oneOf|unknown)$/u
-
-function fieldOf(name: string): string {
-  const [, key] = KNOWN.exec(name) ?? []
-  return key === undefined ? (SHARED[name] ?? name) : `known.${key}`
-}
-
 interface Written {
   description?: string
   properties?: Record<string, Written>
@@ -38,6 +30,45 @@ interface Written {
   anyOf?: Written[]
   oneOf?: Written[]
   [other: string]: unknown
+}
+
+const PARTLY = ['from', 'to', 'source', 'oneOf', 'unknown']
+
+const isKnown = ({ anyOf = [] }: Written): boolean =>
+  anyOf.some(each => each.properties && Object.hasOwn(each.properties, 'unknown'))
+
+const sharedName = (name: string): string => SHARED[name] ?? name
+
+/** Every property with the name of its field, before any name is shared. */
+function visitKnown(schema: Written, name: string, found: Set<string>): Set<string> {
+  if (isKnown(schema)) found.add(name)
+  const { properties = {}, items, prefixItems = [], additionalProperties: more } = schema
+  for (const [key, property] of Object.entries(properties))
+    visitKnown(property, sharedName(`${name}.${key}`), found)
+  const inside = typeof more === 'object' ? [more] : []
+  const others = [...(schema.anyOf ?? []), ...(schema.oneOf ?? [])]
+  for (const each of [...(items ? [items] : []), ...prefixItems, ...inside, ...others])
+    visitKnown(each, name, found)
+  return found
+}
+
+let known: ReadonlySet<string> | undefined
+
+/** Fields whose value may be known in part: the ways to say so have one name, whatever it is of. */
+function knownFields(): ReadonlySet<string> {
+  known ??= SCHEMA_NAMES.reduce<Set<string>>(
+    (found, name) => visitKnown(written(name), name, found),
+    new Set(),
+  )
+  return known
+}
+
+function fieldOf(name: string): string {
+  const dot = name.lastIndexOf('.')
+  const key = name.slice(dot + 1)
+  return PARTLY.includes(key) && knownFields().has(name.slice(0, dot))
+    ? `known.${key}`
+    : sharedName(name)
 }
 
 /** Says what a field is for, by its name such as `board.terminals.rated`. */

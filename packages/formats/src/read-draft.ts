@@ -1,5 +1,6 @@
 import type { Catalogue, Diagnostic, Survey, UnknownReason } from '@tubwright/core'
 import { blocks, checkSurvey, survey, UNKNOWN_REASONS } from '@tubwright/core'
+import type { Field } from './field-at.ts'
 import { fieldAt } from './field-at.ts'
 import { byId } from './item-paths.ts'
 import { judge } from './read-yaml.ts'
@@ -40,11 +41,15 @@ function standsForMore(whole: unknown, path: readonly (string | number)[]): bool
 
 const keyOf = (path: readonly (string | number)[]): string => JSON.stringify(path)
 
+/** Whether the schema itself can say that it is unknown. */
+const isKnownPart = (field: Field | undefined): boolean =>
+  field?.form.kind === 'known' || field?.form.kind === 'known-choice'
+
 /** Takes out every "unknown" that the schema cannot say itself, and keeps its reason by its path. */
 function withoutUnknowns(whole: unknown, reasons: Reasons): unknown {
   const walk = (value: unknown, path: readonly (string | number)[]): unknown => {
     const reason = reasonOf(value)
-    if (reason !== undefined && fieldAt(survey, whole, path)?.form.kind !== 'known') {
+    if (reason !== undefined && !isKnownPart(fieldAt(survey, whole, path))) {
       reasons.set(keyOf(path), reason)
       return undefined
     }

@@ -7,6 +7,7 @@ import type {
   MatchSet,
   PlanFailure,
   ProvenPlan,
+  SupplyReport,
   Verification,
 } from '@tubwright/core'
 import { stringify } from 'yaml'
@@ -51,6 +52,10 @@ export const wireChanges = ({ boxes }: MatchSet) =>
 
 export const wireVerification = (verification: Verification) =>
   ({ schema: 'verification/1', ...verification }) as const
+
+/** What a code book says of a supply. */
+export const wireSupply = (report: SupplyReport) =>
+  ({ schema: 'supply-report/1', ...report }) as const
 
 export const wirePlan = ({ plan, verification }: ProvenPlan) =>
   ({

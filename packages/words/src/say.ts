@@ -25,7 +25,40 @@ export function ohms(value: number): string {
   return value >= 1000 ? `${figure(value / 1000)} kΩ` : `${figure(value)} Ω`
 }
 
-const FORMATS: Readonly<Record<string, (value: number) => string>> = {
+const INCH = 0.0254 // [m] exact by definition
+
+/** Whether rounding would make a round figure, such as a limit, of one that is off it. */
+const isAlmost = (exact: number, rounded: number, round: number, slack: number): boolean =>
+  rounded % round === 0 && Math.abs(exact - rounded) > slack
+
+/**
+ * Feet and inches, to the inch; in tenths where 4 ft 11.8 in would pass for 5 ft, or for half a foot
+ * below 10 ft, where rules have such heights.
+ */
+export function feet(metres: number): string {
+  const exact = metres / INCH
+  const whole = Math.round(exact)
+  const round = exact < 120 ? 6 : 12
+  const inches = isAlmost(exact, whole, round, 0.05) ? Math.round(exact * 10) / 10 : whole
+  const [ft, rest] = [Math.floor(inches / 12), trimmed((inches % 12).toFixed(1))]
+  if (ft === 0) return `${rest} in`
+  return rest === '0' ? `${ft} ft` : `${ft} ft ${rest} in`
+}
+
+/** Metres to the centimetre; to the millimetre where 1.998 m would pass for 2 m. */
+export function metres(value: number): string {
+  const exact = value * 100
+  const whole = Math.round(exact)
+  return `${trimmed(value.toFixed(isAlmost(exact, whole, 5, 0.05) ? 3 : 2))} m`
+}
+
+/** A length as its sentence’s `unit` wants it: feet, feet and the metres of the code, or metres. */
+function lengthIn(value: number, { unit }: Params): string {
+  if (unit === 'ft') return feet(value)
+  return unit === 'ft-m' ? `${feet(value)} (${metres(value)})` : metres(value)
+}
+
+const FORMATS: Readonly<Record<string, (value: number, params: Params) => string>> = {
   A: amps,
   V: value => `${figure(value)} V`,
   W: value => (value >= 1000 ? `${figure(value / 1000)} kW` : `${figure(value)} W`),
@@ -34,6 +67,12 @@ const FORMATS: Readonly<Record<string, (value: number) => string>> = {
   percent: value => `${figure(value * 100)} %`,
   ohm: ohms,
   mm: value => `${figure(value * 1000)} mm`,
+  mm2: value => `${figure(value * 1e6)} mm²`,
+  m: metres,
+  ft: feet,
+  in: value => `${figure(value / INCH)} in`,
+  length: lengthIn,
+  kVA: value => `${trimmed((value / 1000).toFixed(2))} kVA`,
   number: figure,
 }
 
@@ -49,7 +88,7 @@ export function say(template: string, params: Params): string {
     if (typeof value === 'string') return value
     const write = format === undefined ? figure : FORMATS[format]
     invariant(write !== undefined, `no such format: ${format}`)
-    return write(value)
+    return write(value, params)
   })
 }
 

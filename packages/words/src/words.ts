@@ -1,6 +1,7 @@
 import type {
   BoxChanges,
   Change,
+  CodeFinding,
   ColdPart,
   ColdReading,
   Diagnostic,
@@ -8,8 +9,10 @@ import type {
   InsulationTest,
   LintFinding,
   OpenQuestion,
+  Printed,
   Requirement,
   Shortfall,
+  SupplyCondition,
 } from '@tubwright/core'
 import type {
   ANOTHER_EN,
@@ -23,12 +26,15 @@ import type {
   TO_GET_EN,
 } from './en/changes.ts'
 import type { COLD_ASK_EN, METER_EN } from './en/cold.ts'
+import type { CONDITION_EN, CONDITION_PAGE_EN } from './en/condition.ts'
 import type { DESCRIBE_EN, SKELETON_EN } from './en/describe.ts'
+import type { ELECTRICIAN_EN } from './en/electrician.ts'
 import type { FIELD_EN } from './en/fields.ts'
 import type { LINT_EN, LINT_TALK_EN } from './en/lint.ts'
 import type { MATCH_EN } from './en/match.ts'
 import type { CANNOT_EN, SETTLED_BY_EN } from './en/plan.ts'
 import type { COLOUR_EN, LINE_EN, SHEET_EN, SHEET_PAGE_EN } from './en/sheet.ts'
+import type { SUPPLY_ASK_EN, SUPPLY_PAGE_EN, SUPPLY_RULE_EN, SUPPLY_SAYS_EN } from './en/supply.ts'
 import type { DIAGNOSED_EN, DIAGNOSTIC_EN, REVIEW_EN, SEVERITY_EN, VERDICT_EN } from './en/terms.ts'
 import type { VALUE_EN } from './en/values.ts'
 import type { ROUND_EN, VERIFY_EN } from './en/verify.ts'
@@ -80,6 +86,13 @@ export interface Tables {
   readonly page: Table<typeof SHEET_PAGE_EN>
   readonly colours: Table<typeof COLOUR_EN>
   readonly lines: Table<typeof LINE_EN>
+  readonly condition: Table<typeof CONDITION_EN>
+  readonly conditionPage: Table<typeof CONDITION_PAGE_EN>
+  readonly supplyAsks: Table<typeof SUPPLY_ASK_EN>
+  readonly supplyRules: Table<typeof SUPPLY_RULE_EN>
+  readonly supplySays: Table<typeof SUPPLY_SAYS_EN>
+  readonly supplyPage: Table<typeof SUPPLY_PAGE_EN>
+  readonly electrician: Table<typeof ELECTRICIAN_EN>
   readonly web: Table<typeof WEB_EN>
 }
 export type TableName = keyof Tables
@@ -100,6 +113,17 @@ export interface Tellers {
   readonly tellFinding: (finding: Finding, nameOf?: (command: string) => string) => string
   /** Why a box cannot serve, what is open, or what a tub asks. */
   readonly tellMatch: (told: Shortfall | OpenQuestion | Requirement) => string
+  /** What a code book says: figures, clause, what would settle it. */
+  readonly tellCode: (finding: CodeFinding, nameOf?: (id: string) => string) => string
+  /** What the readings of a supply say, a line each. */
+  readonly tellCondition: (
+    condition: SupplyCondition,
+    nameOf?: (id: string) => string,
+  ) => readonly string[]
+  /** Where a figure is printed. */
+  readonly tellClause: (printed: Printed) => string
+  /** What is asked for at a place of the survey. */
+  readonly tellAsk: (at: string, nameOf?: (id: string) => string) => string
   /** What lint found. */
   readonly tellLint: (finding: LintFinding) => string
   /** What is, what may be, what was perhaps meant; a warning says it is one. */

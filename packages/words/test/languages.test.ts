@@ -128,6 +128,8 @@ const ALIKE = new Set([
   'no',
   'No',
   'conductor',
+  'metal',
+  'Metal {number}',
   'audio',
   'Tubwright',
   'Plan',

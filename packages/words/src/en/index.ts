@@ -12,12 +12,15 @@ import {
   TO_GET_EN,
 } from './changes.ts'
 import { COLD_ASK_EN, METER_EN } from './cold.ts'
+import { CONDITION_EN, CONDITION_PAGE_EN } from './condition.ts'
 import { DESCRIBE_EN, SKELETON_EN } from './describe.ts'
+import { ELECTRICIAN_EN } from './electrician.ts'
 import { FIELD_EN } from './fields.ts'
 import { LINT_EN, LINT_TALK_EN } from './lint.ts'
 import { MATCH_EN } from './match.ts'
 import { CANNOT_EN, SETTLED_BY_EN } from './plan.ts'
 import { COLOUR_EN, LINE_EN, SHEET_EN, SHEET_PAGE_EN } from './sheet.ts'
+import { SUPPLY_ASK_EN, SUPPLY_PAGE_EN, SUPPLY_RULE_EN, SUPPLY_SAYS_EN } from './supply.ts'
 import { DIAGNOSED_EN, DIAGNOSTIC_EN, REVIEW_EN, SEVERITY_EN, VERDICT_EN } from './terms.ts'
 import { VALUE_EN } from './values.ts'
 import { ROUND_EN, VERIFY_EN } from './verify.ts'
@@ -59,6 +62,13 @@ export const ENGLISH = wordsOf(
     page: SHEET_PAGE_EN,
     colours: COLOUR_EN,
     lines: LINE_EN,
+    condition: CONDITION_EN,
+    conditionPage: CONDITION_PAGE_EN,
+    supplyAsks: SUPPLY_ASK_EN,
+    supplyRules: SUPPLY_RULE_EN,
+    supplySays: SUPPLY_SAYS_EN,
+    supplyPage: SUPPLY_PAGE_EN,
+    electrician: ELECTRICIAN_EN,
     web: WEB_EN,
   },
   'all',
@@ -83,6 +93,7 @@ export const {
 export * from './changes.ts'
 export * from './cold.ts'
 export * from './describe.ts'
+export * from './electrician.ts'
 export * from './fields.ts'
 export * from './ladder.ts'
 export * from './lint.ts'

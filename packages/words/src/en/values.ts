@@ -6,8 +6,11 @@ import type {
   LoadKind,
   Part,
   System,
+  Touch,
   UnknownReason,
 } from '@tubwright/core'
+
+type TouchReading = NonNullable<Touch['readings']>[number]
 
 type Kind = Part['kind'] | LoadKind | 'terminal' | 'conductor' | 'jumper'
 
@@ -19,6 +22,7 @@ type ValueName =
   | `current.${'ac' | 'dc'}`
   | `proof.${ControlBox['flowProof']}`
   | `reason.${UnknownReason}`
+  | `touched.${TouchReading['from'] | TouchReading['to']}`
   | 'list.or'
 
 /**
@@ -99,5 +103,10 @@ export const VALUE_EN = {
   'reason.not measured': 'not measured',
   'reason.does not exist': 'does not exist',
 
+  'touched.water': 'water',
+  'touched.metal': 'metal',
+  'touched.soil-spike': 'a spike in the soil',
+  'touched.wet-slab': 'the wet slab',
+  'touched.tub-earth': 'the earth of the tub',
   'list.or': 'or',
 } as const satisfies Readonly<Record<ValueName, string>>

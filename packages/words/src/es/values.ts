@@ -75,5 +75,10 @@ export const VALUE_ES: Table<typeof VALUE_EN> = {
   'reason.not measured': 'no medido',
   'reason.does not exist': 'no existe',
 
+  'touched.water': 'agua',
+  'touched.metal': 'metal',
+  'touched.soil-spike': 'una pica en la tierra',
+  'touched.wet-slab': 'la losa mojada',
+  'touched.tub-earth': 'la tierra de la bañera',
   'list.or': 'o',
 }

@@ -16,6 +16,7 @@ export const SHELL_EN = {
   'shell.skip': 'Skip to the content',
   'shell.steps': 'Steps of the job',
   'shell.survey': 'Survey',
+  'shell.supply': 'Supply',
   'shell.match': 'Match',
   'shell.wiring': 'Wiring',
   'shell.findings': 'Findings',

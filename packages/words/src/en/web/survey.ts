@@ -36,7 +36,6 @@ export const SURVEY_EN = {
   'survey.colour-of': 'Colour of {wire}',
   'survey.add-load': 'Add a load',
   'survey.no-loads': 'No load yet: pumps, light, ozonator, heater.',
-  'survey.add-another': 'Add another',
   'survey.plate': 'What the plate says',
   'survey.plate-hint': 'As printed, such as 16.4/4.8 A',
   'survey.plate-rest': 'Not understood, so not used: {rest}',

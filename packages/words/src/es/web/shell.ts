@@ -19,6 +19,7 @@ export const SHELL_ES: Table<typeof SHELL_EN> = {
   'shell.skip': 'Ir al contenido',
   'shell.steps': 'Pasos del trabajo',
   'shell.survey': 'Levantamiento',
+  'shell.supply': 'Suministro',
   'shell.match': 'Elección',
   'shell.wiring': 'Cableado',
   'shell.findings': 'Hallazgos',

@@ -39,7 +39,6 @@ export const SURVEY_ES: Table<typeof SURVEY_EN> = {
   'survey.colour-of': 'Color de {wire}',
   'survey.add-load': 'Añadir una carga',
   'survey.no-loads': 'Aún no hay cargas: bombas, luz, ozonizador, calefactor.',
-  'survey.add-another': 'Añadir otro',
   'survey.plate': 'Lo que dice la placa',
   'survey.plate-hint': 'Tal como está impreso, por ejemplo 16.4/4.8 A',
   'survey.plate-rest': 'No entendido, así que no usado: {rest}',

@@ -1,0 +1,55 @@
+/** What a code book says of the supply. */
+export const SUPPLY_WEB_EN = {
+  'supply.title': 'Supply',
+  'supply.open': 'The supply cannot be judged yet: {count} answers are open.',
+  'supply.no-power': 'Do not power it.',
+  'supply.count-breaks': 'What breaks: {count}.',
+  'supply.count-differ': 'Where experts differ: {count}.',
+  'supply.count-open': 'What is still open: {count}.',
+  'supply.count-holds': 'What holds: {count}.',
+  'supply.next': 'Answer next: {ask}',
+  'supply.run': 'The run, piece by piece',
+  'supply.run-drawing': 'The run from the panel to the tub',
+  'supply.yard-drawing': 'The place, from above',
+  'supply.yard': 'The place',
+  'supply.panel': 'Panel',
+  'supply.tub': 'The tub',
+  'supply.length': '{length} long',
+  'supply.whole-circuit': 'Of the whole circuit',
+  'supply.these-hold': 'These hold: {count}',
+  'supply.breaks-title': 'What breaks',
+  'supply.differ-title': 'Where experts differ',
+  'supply.open-title': 'What is open',
+  'supply.holds-title': 'What holds ({count})',
+  'supply.rule': 'Rule {rule}',
+  'supply.no-yard': 'The place around the tub is not surveyed: nothing is said of it.',
+  'supply.to-yard': 'Say what stands around it',
+  'supply.condition': 'What the six readings say',
+  'supply.no-readings': 'No reading was taken at the tub.',
+  'supply.not-arriving':
+    'A reading is of a conductor that does not arrive at the tub: {conductor}.',
+  'supply.danger-neutral':
+    'The neutral does not hold: switch off at the panel, and nothing runs until it does.',
+  'supply.danger-earth':
+    'The earth does not hold: a fault makes metal live. Switch off at the panel.',
+  'supply.danger-earth-carries-current':
+    'The earth carries current: metal can be live. Switch off at the panel.',
+  'supply.danger-polarity': 'Line and neutral are exchanged: what is switched off stays live.',
+  'supply.danger-high-leg': 'One leg stands far too high to neutral. Switch off at the panel.',
+  'supply.danger-joint':
+    'A joint gets hot under load: it is found and made anew before the heater runs.',
+  'supply.danger-over-volts':
+    'Loads to neutral get far more volts than they are made for. Switch off at the panel.',
+  'supply.danger-neutral-to-earth':
+    'The neutral stands at volts to earth: something in it does not hold.',
+  'supply.perhaps': 'Perhaps: {danger}',
+  'supply.no-condition': 'These readings cannot be judged here.',
+  'supply.to-readings': 'Enter six readings',
+  'supply.more-readings': 'See or change the readings',
+  'supply.depends': 'What else it depends on',
+  'supply.page': 'The electrician’s page',
+  'supply.page-help': 'One page, numbers only, in black and white.',
+  'supply.page-file': 'supply',
+  'supply.page-show': 'Show the electrician’s page',
+  'supply.page-preview': 'The electrician’s page as it will be printed',
+} as const

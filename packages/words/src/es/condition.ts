@@ -1,0 +1,50 @@
+import type { CONDITION_EN, CONDITION_PAGE_EN } from '../en/condition.ts'
+import type { Table } from '../words.ts'
+
+/** What a supply is found to be, from readings at the tub. */
+export const CONDITION_ES: Table<typeof CONDITION_EN> = {
+  sound: 'La alimentación está bien.',
+  'split-phase': 'Es una alimentación de 120/240 V, no la que dice el levantamiento.',
+  wye: 'Son dos líneas de una estrella de 120/208 V: un calefactor de 240 V da allí tres cuartos.',
+  'high-leg':
+    'Una línea es la alta de un triángulo: no sirve a ninguna bañera. Apagar; decide un electricista.',
+  'same-leg':
+    'Los dos vivos vienen de una misma línea del cuadro: lo que necesita dos no recibe nada.',
+  off: 'Un dispositivo del camino está apagado o ha disparado.',
+  'leg-open':
+    'Una línea está abierta. Lo que parece llevar vuelve por una carga entre las dos líneas.',
+  'neutral-open':
+    'El neutro está abierto: las cargas a neutro reciben de más o de menos. Apagar en el cuadro.',
+  'neutral-poor':
+    'El neutro tiene una mala unión: las cargas a neutro reciben de más o de menos. Apagar en el cuadro.',
+  joint: 'Una línea tiene una mala unión: allí se calienta con carga.',
+  'earth-open': 'La tierra está abierta: una falta pone el metal en tensión. Apagar en el cuadro.',
+  'neutral-earth-swapped':
+    'Neutro y tierra están cambiados: la tierra lleva corriente. Apagar en el cuadro.',
+  'line-neutral-swapped': 'Línea y neutro están cambiados.',
+}
+
+/** Words around the condition of a supply. */
+export const CONDITION_PAGE_ES: Table<typeof CONDITION_PAGE_EN> = {
+  title: 'Qué dicen las lecturas',
+  unnamed: 'Las lecturas admiten más de una de estas:',
+  none: 'Nada conocido da estas lecturas. Mirar el medidor y dónde estaban sus puntas.',
+  'off-band':
+    'La alimentación está bien salvo sus voltios: de {from:percent} a {to:percent} del nominal.',
+  fits: '{fault} ({where})',
+  'fits-ohms': '{fault} ({where}, de {from:ohm} a {to:ohm})',
+  'fits-bare': '{fault}',
+  'where-ohms': '{where}: de {from:ohm} a {to:ohm}',
+  'next-volts': 'Leer ahora, {situation}: de {from} a {to}.',
+  'next-amps': 'Leer ahora, {situation}: los amperios del calefactor.',
+  beside:
+    'Lo que los voltios en la bañera no pueden mostrar: si la tierra está entera. Probarlo por ohmios, sin tensión.',
+  'situation-loads-off': 'con las cargas entre líneas apagadas',
+  'situation-idle': 'en reposo',
+  'situation-heating': 'con el calefactor en marcha',
+  'place-source': 'antes de {thing}',
+  'place-device': 'en {thing}',
+  'place-cable': 'dentro de {thing}',
+  caution:
+    'Las lecturas dentro de una caja abierta son solo para quien tiene un medidor homologado y ya lo ha usado con la red; nunca por teléfono con quien lo hace por primera vez.',
+}
