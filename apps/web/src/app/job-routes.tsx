@@ -16,6 +16,9 @@ import { Frame, Screen, Working } from './frame.tsx'
 const MatchScreen = lazy(async () => ({
   default: (await import('../screens/match/match-screen.tsx')).MatchScreen,
 }))
+const SupplyScreen = lazy(async () => ({
+  default: (await import('../screens/supply/supply-screen.tsx')).SupplyScreen,
+}))
 const WiringScreen = lazy(async () => ({
   default: (await import('../screens/wiring/wiring-screen.tsx')).WiringScreen,
 }))
@@ -72,7 +75,7 @@ function WithDraft({ children }: { readonly children: ReactNode }): ReactNode {
   return <DraftProvider value={useAskedDraft()}>{children}</DraftProvider>
 }
 
-const STEPS = ['survey', 'match', 'wiring', 'findings', 'sheet'] as const
+const STEPS = ['survey', 'supply', 'match', 'wiring', 'findings', 'sheet'] as const
 
 function JobFrame({ id }: { readonly id: string }): ReactNode {
   const web = useWeb()
@@ -101,12 +104,16 @@ function JobFrame({ id }: { readonly id: string }): ReactNode {
         <Boundary of={place} instead={detail => <Broken detail={detail} />}>
           <Suspense fallback={<Working />}>
             <Switch>
+              <Route path="/job/:id/supply" component={SupplyScreen} />
               <Route path="/job/:id/match" component={MatchScreen} />
               <Route path="/job/:id/wiring/:panel?">
                 {({ panel }) => <WiringScreen panel={panel} />}
               </Route>
               <Route path="/job/:id/findings" component={FindingsScreen} />
               <Route path="/job/:id/sheet" component={SheetScreen} />
+              <Route path="/job/:id/survey/:group/:field">
+                {({ group, field }) => <SurveyScreen group={group} field={field} />}
+              </Route>
               <Route path="/job/:id/survey/:group?">
                 {({ group }) => <SurveyScreen group={group} />}
               </Route>

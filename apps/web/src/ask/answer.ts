@@ -12,6 +12,7 @@ import type {
 import {
   boardOf,
   changesLoads,
+  checkSupply,
   commandLabel,
   findTerminal,
   jobOf,
@@ -24,12 +25,22 @@ import {
   planRefit,
   plantOf,
   statesOf,
+  surveyedCondition,
   verifyPlan,
 } from '@tubwright/core'
 import type { SheetPart } from '@tubwright/documents'
-import { drawBoard, drawDescribed, printSheet, SHEET_PARTS } from '@tubwright/documents'
+import {
+  drawBoard,
+  drawDescribed,
+  drawRun,
+  drawYard,
+  electricianPage,
+  printSheet,
+  SHEET_PARTS,
+} from '@tubwright/documents'
 import type { WireLanding } from '@tubwright/formats'
 import { lintText, readDraft, readWritten, wireLanding, writeSurvey } from '@tubwright/formats'
+import { loadWords } from './load-words.ts'
 import type {
   Document,
   Judged,
@@ -237,6 +248,24 @@ export const ANSWERS: Answers = {
   draft: ({ shelf }, { document }) => {
     const { survey, open, diagnostics } = readDraft(document, shelf.devices)
     return { isSurvey: survey !== undefined, open, diagnostics }
+  },
+  supply: async (desk, { document, language }) => {
+    const survey = surveyOf(desk, document)
+    const report = checkSupply(survey, desk.shelf.devices)
+    const words = await loadWords(language)
+    const yard = drawYard(survey, report, words)
+    const run = drawRun(report, survey, words)
+    const condition = surveyedCondition(survey, desk.shelf.devices)
+    return {
+      report,
+      drawings: { run, ...(yard === '' ? {} : { yard }) },
+      ...(condition ? { condition } : {}),
+    }
+  },
+  electrician: async (desk, { document, language, on }) => {
+    const survey = surveyOf(desk, document)
+    const report = checkSupply(survey, desk.shelf.devices)
+    return { html: electricianPage(report, survey, await loadWords(language), { on }) }
   },
   match: (desk, { document, withChanges, box }, progress) => {
     const survey = surveyOf(desk, document)

@@ -1,11 +1,15 @@
 import type {
   BoxMatch,
+  ConditionFailure,
   Finding,
   JobSheet,
   LiveState,
   MatchSet,
+  Outcome,
   PlanFailure,
   Requirement,
+  SupplyCondition,
+  SupplyReport,
   Trip,
 } from '@tubwright/core'
 import type { PhotoPage } from '@tubwright/documents'
@@ -116,6 +120,15 @@ export interface Verdict {
   readonly opened: readonly Trip[]
 }
 
+/** What feeds a tub, judged, with all that a screen draws of it. */
+export interface JudgedSupply {
+  readonly report: SupplyReport
+  /** As SVG, by what is drawn; a drawing that there is nothing for is not there. */
+  readonly drawings: { readonly run?: string; readonly yard?: string }
+  /** What the readings at the tub say; absent where none were taken. */
+  readonly condition?: Outcome<SupplyCondition, ConditionFailure>
+}
+
 export interface Linted {
   readonly kind?: string
   readonly id?: string
@@ -132,12 +145,27 @@ export interface OfLanding {
   readonly landing: WireLanding
 }
 
+/** The supply of a tub, in words. */
+export interface OfSupply {
+  readonly document: Document
+  readonly language: Language
+}
+
 /** Each question to the core, with what is asked and what is answered. */
 export interface Questions {
   readonly shelf: { readonly asks: ShelfTexts; readonly answers: ShelfView }
   readonly draft: {
     readonly asks: { readonly document: Document }
     readonly answers: Omit<Draft, 'survey'> & { readonly isSurvey: boolean }
+  }
+  readonly supply: { readonly asks: OfSupply; readonly answers: JudgedSupply }
+  /** One page for whoever wires the supply. */
+  readonly electrician: {
+    readonly asks: OfSupply & {
+      /** The day it is made on, as a person writes it. */
+      readonly on: string
+    }
+    readonly answers: { readonly html: string }
   }
   readonly match: {
     readonly asks: {

@@ -12,6 +12,9 @@ export function useHolds(): readonly Hold[] {
   return useMemo(() => heldBack(state), [state])
 }
 
+/** Two plans taken apart hold back only what rests on a plan. */
+export const isOfPlan = (hold: Hold): boolean => hold.kind === 'conflict' && hold.path[0] === 'plan'
+
 function useTellHold(): (hold: Hold) => string {
   const web = useWeb()
   const tellPath = useTellPath()

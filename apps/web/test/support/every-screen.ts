@@ -16,12 +16,26 @@ export const SCREENS: readonly ScreenAt[] = [
   { name: 'shelf', route: '/shelf', ready: 'main h1' },
   { name: 'describe', route: '/describe/control-box/heron-4', ready: 'main.describe h1' },
   { name: 'survey', route: '/job/{job}/survey', ready: 'ol a.card' },
-  ...['tub', 'supply', 'protection', 'run', 'loads', 'room', 'photos', 'done'].map(group => ({
+  ...[
+    'tub',
+    'supply',
+    'protection',
+    'run',
+    'loads',
+    'room',
+    'yard',
+    'service',
+    'touch',
+    'readings',
+    'photos',
+    'done',
+  ].map(group => ({
     name: `survey-${group}`,
     route: `/job/{job}/survey/${group}`,
     ready: '.foot a',
   })),
   { name: 'survey-load', route: '/job/{job}/survey/load-pump-a', ready: '[data-field]' },
+  { name: 'supply', route: '/job/{job}/supply', ready: '[data-supply]' },
   { name: 'match', route: '/job/{job}/match', ready: '[data-verdict]' },
   { name: 'wiring', route: '/job/{job}/wiring', ready: 'main svg.board' },
   { name: 'findings', route: '/job/{job}/findings', ready: '[data-holds]' },
@@ -34,12 +48,18 @@ export async function beginTub(page: Page, tub: string): Promise<void> {
   await page.locator('#demo-tub ~ button').click()
 }
 
-/** A job of the demo shop with the best plan taken; its id. */
-export async function jobWithPlan({ page }: App, tub = 'everyday-240-plain'): Promise<string> {
+/** A job of the demo shop on one of its tubs; its id. */
+export async function jobOn({ page }: App, tub: string): Promise<string> {
   await page.locator('section.card button').first().click()
   await beginTub(page, tub)
   await page.locator('ol a.card').first().waitFor()
-  const id = /#\/job\/(\w+)\//u.exec(page.url())?.[1] ?? ''
+  return /#\/job\/(\w+)\//u.exec(page.url())?.[1] ?? ''
+}
+
+/** The same with the best plan taken; its id. */
+export async function jobWithPlan(app: App, tub = 'everyday-240-plain'): Promise<string> {
+  const { page } = app
+  const id = await jobOn(app, tub)
   await goTo(page, `/job/${id}/match`)
   const take = page.locator(
     '[data-verdict="serves"] button.main, [data-verdict="serves-provided"] button.main',

@@ -108,6 +108,7 @@ function amountsAt({ name, document, path }: Place, typed: string): readonly str
   const raw = rawSchemaAt(schemaOf(name), path, document)
   const form = raw && (writtenAs.get(raw) ?? writtenAs.get((raw.def as Wrapping).innerType ?? raw))
   if (form?.kind === 'size') return [...GAUGES, ...AREAS]
+  if (form?.kind === 'known-choice') return form.options
   const [figure] = /^[\d.]+/u.exec(typed) ?? []
   if (!form || figure === undefined) return []
   return Object.keys(DIMENSIONS[form.unit].spellings).map(unit => `${figure} ${unit}`)

@@ -1,4 +1,3 @@
-import type { Hold } from '@tubwright/records'
 import { fieldAt } from '@tubwright/records'
 import { say } from '@tubwright/words'
 import type { ReactNode } from 'react'
@@ -9,7 +8,7 @@ import { Screen, Working } from '../../app/frame.tsx'
 import { shelfTexts } from '../../app/shelf.ts'
 import { useAsk } from '../../app/use-ask.ts'
 import type { BoxChoice } from '../../ask/protocol.ts'
-import { HeldBack, useHolds } from '../../parts/held-back.tsx'
+import { HeldBack, isOfPlan, useHolds } from '../../parts/held-back.tsx'
 import { OpenList } from '../survey/open-list.tsx'
 import { useDraft } from '../survey/use-draft.ts'
 import { useDocument } from '../survey/use-survey.ts'
@@ -85,9 +84,6 @@ export function MatchScreen(): ReactNode {
     </Screen>
   )
 }
-
-/** Two plans taken apart are decided here: the verdicts do not rest on them. */
-const isOfPlan = (hold: Hold): boolean => hold.kind === 'conflict' && hold.path[0] === 'plan'
 
 function Verdicts(): ReactNode {
   const web = useWeb()

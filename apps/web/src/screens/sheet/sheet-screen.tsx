@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react'
-import { useEffect, useRef, useState } from 'react'
+import { useState } from 'react'
 import { Link, useParams } from 'wouter'
 import { useApp, useJob, useWeb } from '../../app/context.ts'
 import { Screen, Working } from '../../app/frame.tsx'
@@ -8,6 +8,7 @@ import { Chips } from '../../parts/chips.tsx'
 import { HeldBack, useHolds } from '../../parts/held-back.tsx'
 import { NoAnswerHere } from '../../parts/no-answer.tsx'
 import { PlanAge } from '../../parts/plan-age.tsx'
+import { PrintedPage } from '../../parts/printed-page.tsx'
 import { fileName, jobFileOf, saveAs } from '../jobs/job-files.ts'
 import { useDocument } from '../survey/use-survey.ts'
 import { useOfLanding, useTaken } from '../wiring/use-landing.ts'
@@ -50,7 +51,6 @@ function Printed(): ReactNode {
   const title = String(useDocument()['title'] ?? '')
   const photos = usePhotoPages()
   const [part, setPart] = useState<string>(WHOLE)
-  const frame = useRef<HTMLIFrameElement>(null)
   const { answer, isWorking, failure, cancel } = useAsk(
     'print',
     of &&
@@ -63,7 +63,6 @@ function Printed(): ReactNode {
       },
     { keepsLast: true },
   )
-  const url = usePage(answer?.html)
   return (
     <>
       <Chips
@@ -79,66 +78,15 @@ function Printed(): ReactNode {
       {isWorking && <Working cancel={cancel} />}
       {failure && <NoAnswerHere refusal={failure} />}
       {answer && (
-        <p className="row">
-          <button
-            type="button"
-            className="main"
-            disabled={isWorking}
-            onClick={() => frame.current?.contentWindow?.print()}
-          >
-            {web['sheet.print']}
-          </button>
-          <button
-            type="button"
-            disabled={isWorking}
-            onClick={() => saveAs(`${fileName(title)}-${part}.html`, answer.html, 'text/html')}
-          >
-            {web['sheet.save']}
-          </button>
-        </p>
-      )}
-      {url !== undefined && (
-        <iframe
-          ref={frame}
-          className="page"
-          title={web['sheet.preview']}
-          src={url}
-          onLoad={event => dress(event.currentTarget, answer?.html ?? '')}
+        <PrintedPage
+          html={answer.html}
+          file={`${fileName(title)}-${part}.html`}
+          name={web['sheet.preview']}
+          isOld={isWorking}
         />
       )}
     </>
   )
-}
-
-const STYLE = /<style>([\s\S]*?)<\/style>/u
-
-/**
- * Gives the page in the frame the look that its text brings: the policy of the app lets no page style
- * itself, and a saved file still does.
- */
-function dress(frame: HTMLIFrameElement, html: string): void {
-  const { contentDocument, contentWindow } = frame
-  const style = STYLE.exec(html)?.[1]
-  const Sheet = (contentWindow as (Window & typeof globalThis) | null)?.CSSStyleSheet
-  if (!contentDocument || !Sheet || style === undefined) return
-  const sheet = new Sheet()
-  sheet.replaceSync(style)
-  contentDocument.adoptedStyleSheets = [sheet]
-}
-
-/** An address for a page that was made here; given back when another takes its place. */
-function usePage(html: string | undefined): string | undefined {
-  const [url, setUrl] = useState<string>()
-  useEffect(() => {
-    if (html === undefined) {
-      setUrl(undefined)
-      return undefined
-    }
-    const made = URL.createObjectURL(new Blob([html.replace(STYLE, '')], { type: 'text/html' }))
-    setUrl(made)
-    return () => URL.revokeObjectURL(made)
-  }, [html])
-  return url
 }
 
 /** The job leaves as one file, and the survey as the command line reads it. */

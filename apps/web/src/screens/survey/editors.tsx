@@ -7,6 +7,7 @@ import type { ReactNode } from 'react'
 import { useId, useRef, useState } from 'react'
 import { useWeb } from '../../app/context.ts'
 import { Chips } from '../../parts/chips.tsx'
+import { unitsOf } from './units-of.ts'
 import { useTyped } from './use-typed.ts'
 
 export interface EditorProps {
@@ -18,6 +19,8 @@ export interface EditorProps {
   readonly usual?: readonly string[]
   /** The unit that is taken where none is typed. */
   readonly unit?: string
+  /** The least amount [SI], where it is not that of what is described: a meter shows 0 V. */
+  readonly least?: number
   readonly hint?: string
   readonly isDisabled: boolean
 }
@@ -103,17 +106,12 @@ function withUnit(typed: string, unit: string): string {
   return `${figure.replace(',', '.')} ${own?.trim() ?? unit}`
 }
 
-/** Units of a dimension that a person may pick, the one usual here first. */
-const unitsOf = (unit: Unit, first: string): readonly string[] => {
-  const all = Object.keys(DIMENSIONS[unit].spellings)
-  return [...new Set([first, ...all])].filter(each => all.includes(each))
-}
-
 /** Why what was typed is no amount of this kind, and what may be. */
 function tellFault(
   written: string,
   unit: Unit,
   reason: QuantityFault['reason'],
+  least: number | undefined,
   web: ReturnType<typeof useWeb>,
 ): string {
   const { spellings, from, to, example } = DIMENSIONS[unit]
@@ -129,7 +127,7 @@ function tellFault(
     case 'out-of-range':
       return say(web['survey.amount-out-of-range'], {
         is: written,
-        least: `${from} ${unit}`,
+        least: `${least ?? from} ${unit}`,
         most: `${to} ${unit}`,
       })
   }
@@ -140,7 +138,7 @@ export function AmountEditor({
   form,
   ...props
 }: EditorProps & { readonly form: { readonly unit: Unit } }): ReactNode {
-  const { label, value, set, clear, usual = [], hint, isDisabled } = props
+  const { label, value, set, clear, usual = [], least, hint, isDisabled } = props
   const web = useWeb()
   const id = useId()
   const text = asText(value)
@@ -164,9 +162,9 @@ export function AmountEditor({
       setWrong(say(web['survey.amount-ambiguous'], two))
       return
     }
-    const read = parseQuantity(form.unit, written)
+    const read = parseQuantity(form.unit, written, least)
     if (!read.ok) {
-      setWrong(tellFault(written, form.unit, read.failure.reason, web))
+      setWrong(tellFault(written, form.unit, read.failure.reason, least, web))
       return
     }
     setWrong(undefined)
@@ -203,7 +201,7 @@ export function AmountEditor({
             setUnit(event.target.value)
             const figure = typed ?? own?.[1]
             if (figure) {
-              const read = parseQuantity(form.unit, withUnit(figure, event.target.value))
+              const read = parseQuantity(form.unit, withUnit(figure, event.target.value), least)
               if (read.ok) set(read.value.text)
             }
           }}
@@ -382,6 +380,7 @@ export function EditorFor({ form, labels, first, ...props }: EditorForProps): Re
     case 'size':
       return <SizeEditor {...props} />
     case 'choice':
+    case 'known-choice':
       return <ChoiceEditor {...props} options={form.options} labels={labels} first={first} />
     case 'yes-no':
       return <YesNoEditor {...props} />

@@ -1,13 +1,16 @@
 import type { UnknownReason } from '@tubwright/core'
 import { blocks, UNKNOWN_REASONS } from '@tubwright/core'
+import type { FieldForm } from '@tubwright/formats'
 import type { FieldView, Json } from '@tubwright/records'
 import { say } from '@tubwright/words'
 import type { ReactNode } from 'react'
 import { useState } from 'react'
 import { useApp, useWeb } from '../../app/context.ts'
 import { Chips } from '../../parts/chips.tsx'
+import { useAsked } from './asked.ts'
 import { EditorFor } from './editors.tsx'
-import { PartlyKnown } from './partly-known.tsx'
+import { useOptionName } from './option-name.ts'
+import { OneOfSome, PartlyKnown } from './partly-known.tsx'
 import { useDiagnosticsAt } from './use-draft.ts'
 import type { SurveyPath } from './use-survey.ts'
 import { useSurvey } from './use-survey.ts'
@@ -23,16 +26,34 @@ const isPartly = (value: unknown): boolean =>
   typeof value === 'object' && value !== null && ('from' in value || 'oneOf' in value)
 
 /** A value as it is read back to a person. */
-export function valueText(value: unknown): string {
-  if (typeof value === 'string' || typeof value === 'number') return String(value)
+export function valueText(value: unknown, nameOf = (option: string): string => option): string {
+  if (typeof value === 'string') return nameOf(value)
+  if (typeof value === 'number') return String(value)
   if (typeof value === 'boolean') return value ? '✓' : '✗'
   const { from, to, oneOf, unknown } = (value ?? {}) as Record<string, unknown>
   if (from !== undefined) return `${String(from)} – ${String(to)}`
-  if (Array.isArray(oneOf)) return oneOf.join(' / ')
+  if (Array.isArray(oneOf)) return oneOf.map(each => nameOf(String(each))).join(' / ')
   if (unknown !== undefined) return `? (${String(unknown)})`
   if (Array.isArray(value)) return value.join(', ')
   return value === undefined || value === null ? '–' : JSON.stringify(value).slice(0, 80)
 }
+
+/** A choice between two has no part: either of both is not to know. */
+const canBePartly = (form: FieldForm): boolean =>
+  form.kind === 'known' || (form.kind === 'known-choice' && form.options.length > 2)
+
+/** How one goes from one value to a part of it and back, by its form. */
+const partlyWords = ({ kind }: FieldForm) => {
+  if (kind === 'known') return { part: 'survey.range', whole: 'survey.one-value' } as const
+  if (kind === 'known-choice') return { part: 'survey.one-of', whole: 'survey.one-choice' } as const
+  return undefined
+}
+
+/** A tap to another way of answering. */
+type FieldWay = Extract<
+  keyof ReturnType<typeof useWeb>,
+  `survey.${'unknown' | 'clear' | 'range' | 'one-value' | 'one-of' | 'one-choice'}`
+>
 
 interface FieldProps {
   readonly path: SurveyPath
@@ -40,6 +61,7 @@ interface FieldProps {
   readonly hint?: string
   readonly usual?: readonly string[]
   readonly unit?: string
+  readonly least?: number
   readonly labels?: (option: string) => string
   readonly first?: readonly string[]
   /** What else is set with it, in the same tap. */
@@ -50,29 +72,64 @@ interface FieldProps {
  * One field of the survey: its editor by its schema, "don't know" with a reason, and the values of
  * two people side by side where they disagree.
  */
-export function Field({ path, label, set, ...rest }: FieldProps): ReactNode {
+export function Field({ path, label, set, labels, ...rest }: FieldProps): ReactNode {
   const survey = useSurvey()
   const web = useWeb()
   const [mode, setMode] = useState<'one' | 'unknown' | 'partly'>('one')
   const { words } = useApp()
+  const nameOption = useOptionName()
+  const sentTo = useAsked()
   const told = useDiagnosticsAt(path)
   const state = survey.at(path)
   const value = survey.value(path)
   const form = survey.form(path)?.form
   if (!form) return undefined
-  if (state.kind === 'conflict') return <Conflict label={label} path={path} state={state} />
+  const nameOf = labels ?? ((option: string) => nameOption(path, option))
+  if (state.kind === 'conflict')
+    return <Conflict label={label} path={path} state={state} nameOf={nameOf} />
   const reason = unknownOf(value)
   const isUnknown = reason !== undefined
   const take = set ?? ((entered: Json) => survey.set(path, entered))
-  const showsPartly = form.kind === 'known' && (mode === 'partly' || isPartly(value)) && !isUnknown
+  const partly = partlyWords(form)
+  const isPart = isPartly(value) || (mode === 'partly' && canBePartly(form))
+  const showsPartly = partly !== undefined && isPart && !isUnknown
+  const way = (says: FieldWay, act: () => void): ReactNode => (
+    <button
+      type="button"
+      className="plain"
+      aria-label={`${label}: ${web[says]}`}
+      disabled={!survey.canWrite}
+      onClick={act}
+    >
+      {web[says]}
+    </button>
+  )
   return (
-    <div className={isUnknown ? 'is-unknown' : undefined} data-field={path.join('/')}>
+    <div
+      className={isUnknown ? 'is-unknown' : undefined}
+      data-field={path.join('/')}
+      data-asked={sentTo?.join('/') === path.join('/') ? 'here' : undefined}
+    >
       {showsPartly && form.kind === 'known' ? (
         <PartlyKnown label={label} value={value} unit={form.unit} set={take} />
+      ) : showsPartly && form.kind === 'known-choice' ? (
+        <OneOfSome
+          label={label}
+          value={value}
+          options={form.options}
+          nameOf={nameOf}
+          set={take}
+          clear={() => {
+            setMode('partly')
+            survey.clear(path)
+          }}
+          isDisabled={!survey.canWrite}
+        />
       ) : (
         !isUnknown && (
           <EditorFor
             {...rest}
+            labels={nameOf}
             form={form}
             label={label}
             value={value}
@@ -100,45 +157,19 @@ export function Field({ path, label, set, ...rest }: FieldProps): ReactNode {
         </p>
       ))}
       <p className="row under">
-        {!isUnknown && mode !== 'unknown' && (
-          <button
-            type="button"
-            className="plain"
-            aria-label={`${label}: ${web['survey.unknown']}`}
-            disabled={!survey.canWrite}
-            onClick={() => setMode('unknown')}
-          >
-            {web['survey.unknown']}
-          </button>
-        )}
-        {form.kind === 'known' && !isUnknown && (
-          <button
-            type="button"
-            className="plain"
-            aria-label={`${label}: ${showsPartly ? web['survey.one-value'] : web['survey.range']}`}
-            disabled={!survey.canWrite}
-            onClick={() => {
-              if (showsPartly && isPartly(value)) survey.clear(path)
-              setMode(showsPartly ? 'one' : 'partly')
-            }}
-          >
-            {showsPartly ? web['survey.one-value'] : web['survey.range']}
-          </button>
-        )}
-        {(isUnknown || mode === 'unknown') && (
-          <button
-            type="button"
-            className="plain"
-            aria-label={`${label}: ${web['survey.clear']}`}
-            disabled={!survey.canWrite}
-            onClick={() => {
-              if (isUnknown) survey.clear(path)
-              setMode('one')
-            }}
-          >
-            {web['survey.clear']}
-          </button>
-        )}
+        {!isUnknown && mode !== 'unknown' && way('survey.unknown', () => setMode('unknown'))}
+        {partly &&
+          !isUnknown &&
+          (canBePartly(form) || isPartly(value)) &&
+          way(showsPartly ? partly.whole : partly.part, () => {
+            if (showsPartly && isPartly(value)) survey.clear(path)
+            setMode(showsPartly ? 'one' : 'partly')
+          })}
+        {(isUnknown || mode === 'unknown') &&
+          way('survey.clear', () => {
+            if (isUnknown) survey.clear(path)
+            setMode('one')
+          })}
       </p>
     </div>
   )
@@ -149,16 +180,18 @@ function Conflict({
   label,
   path,
   state,
+  nameOf,
 }: {
   readonly label: string
   readonly path: SurveyPath
   readonly state: Extract<FieldView, { kind: 'conflict' }>
+  readonly nameOf: (option: string) => string
 }): ReactNode {
   const survey = useSurvey()
   const web = useWeb()
   const { language } = useApp()
   return (
-    <fieldset className="conflict" aria-label={label}>
+    <fieldset className="conflict" aria-label={label} data-field={path.join('/')}>
       <p>
         <strong>{label}</strong>: {web['survey.conflict']}
       </p>
@@ -171,7 +204,7 @@ function Conflict({
             onClick={() => (value === undefined ? survey.clear(path) : survey.set(path, value))}
           >
             {say(web['survey.conflict-by'], {
-              value: valueText(value),
+              value: valueText(value, nameOf),
               author: by,
               at: new Date(at).toLocaleString(language),
             })}

@@ -1,54 +1,66 @@
-import { freeId, survey as surveySchema } from '@tubwright/core'
-import { fieldsBelow } from '@tubwright/formats'
+import { BOX, freeId } from '@tubwright/core'
+import type { Act } from '@tubwright/records'
 import { withdrawnBelow } from '@tubwright/records'
 import type { ReactNode } from 'react'
 import { useJobView, useWeb } from '../../app/context.ts'
-import { Fields } from './more.tsx'
 import type { SurveyPath } from './use-survey.ts'
 import { inRecord, useSurvey } from './use-survey.ts'
 
-/** Further items of a list, each with every field that it has: rarer than to be asked for one by one. */
-export function Items({
-  list,
-  from = 0,
+/** An item of a list, as far as it was answered. */
+export interface Item {
+  readonly id: string
+  readonly label?: unknown
+}
+
+/** Boards and loads of one job: no two have one name. */
+const NAMED_TOGETHER = [['supply', 'devices'], ['supply', 'cables'], ['loads']]
+
+/**
+ * Names a new item of a list: not as one that was taken out, which would come back with all it had.
+ *
+ * @param stem - what its name begins with
+ */
+export function useFreeId(): (list: SurveyPath, stem: string) => string {
+  const survey = useSurvey()
+  const { state } = useJobView()
+  return (list, stem) => {
+    const there = [list, ...NAMED_TOGETHER].flatMap(each => survey.value(each) ?? []) as Item[]
+    const gone = withdrawnBelow(state, inRecord(list))
+    return freeId(stem, [...[...there, ...gone].map(each => each.id), BOX])
+  }
+}
+
+/** What a person calls an item. */
+export const labelOf = ({ id, label }: Item): string => (typeof label === 'string' ? label : id)
+
+/** The acts that add an item with what is known of it. */
+export const addActs = (
+  path: SurveyPath,
+  known: Readonly<Record<string, string>> = {},
+): readonly Act[] => [
+  { do: 'add', path: inRecord(path) },
+  ...Object.entries(known).map(
+    ([key, value]): Act => ({ do: 'set', path: inRecord([...path, key]), value }),
+  ),
+]
+
+/** Takes an item out of its list. */
+export function TakeOut({
+  path,
+  children,
 }: {
-  readonly list: SurveyPath
-  readonly from?: number
+  readonly path: SurveyPath
+  readonly children?: ReactNode
 }): ReactNode {
   const web = useWeb()
   const survey = useSurvey()
-  const { state } = useJobView()
-  const items = (survey.value(list) ?? []) as readonly {
-    readonly id: string
-    readonly label?: unknown
-  }[]
-  const add = (): void => {
-    // Not the name of one that was taken out: that one would come back with all it had.
-    const gone = withdrawnBelow(state, inRecord(list))
-    const taken = [...items, ...gone].map(each => each.id)
-    const id = freeId(list.at(-1)?.replace(/s$/u, '') ?? 'item', taken)
-    survey.act({ do: 'add', path: inRecord([...list, id]) })
-  }
   return (
-    <>
-      {items.slice(from).map(item => (
-        <section key={item.id} className="card">
-          <h2>{String(item.label ?? item.id)}</h2>
-          <Fields paths={fieldsBelow(surveySchema, survey.document, [...list, item.id])} />
-          <button
-            type="button"
-            disabled={!survey.canWrite}
-            onClick={() => survey.act({ do: 'withdraw', path: inRecord([...list, item.id]) })}
-          >
-            {web['survey.withdraw']}
-          </button>
-        </section>
-      ))}
-      <p>
-        <button type="button" className="plain" disabled={!survey.canWrite} onClick={add}>
-          {web['survey.add-another']}
-        </button>
-      </p>
-    </>
+    <button
+      type="button"
+      disabled={!survey.canWrite}
+      onClick={() => survey.act({ do: 'withdraw', path: inRecord(path) })}
+    >
+      {children ?? web['survey.withdraw']}
+    </button>
   )
 }

@@ -1,11 +1,12 @@
 import { survey as surveySchema } from '@tubwright/core'
 import { fieldsBelow } from '@tubwright/formats'
 import type { ReactNode } from 'react'
-import { useState } from 'react'
 import { useApp, useWeb } from '../../app/context.ts'
+import { Disclosure } from './disclosure.tsx'
 import { Field } from './field.tsx'
 import { fieldName } from './field-name.ts'
 import { Growth } from './growth.tsx'
+import { isBelow } from './survey-path.ts'
 import type { SurveyPath } from './use-survey.ts'
 import { useSurvey } from './use-survey.ts'
 
@@ -18,7 +19,7 @@ function ownerIn(path: SurveyPath): string | undefined {
 }
 
 /** Fields by their paths, each told by what the files say of it. */
-export function Fields({ paths }: { readonly paths: readonly SurveyPath[] }): ReactNode {
+function Fields({ paths }: { readonly paths: readonly SurveyPath[] }): ReactNode {
   const { words } = useApp()
   return paths.map(path => {
     const text = words.fieldText(fieldName(path)) ?? path.at(-1) ?? ''
@@ -29,29 +30,38 @@ export function Fields({ paths }: { readonly paths: readonly SurveyPath[] }): Re
   })
 }
 
-const isSame = (a: SurveyPath, b: SurveyPath): boolean => a.join('/') === b.join('/')
-
 /**
  * Fields that a verdict seldom needs, shown when they are asked for.
  *
  * @param below - everything below these places, except what is asked already
+ * @param asked - fields, or groups of them
  */
-export function More({
-  below,
-  asked = [],
-}: {
+export function More(props: {
   readonly below: readonly SurveyPath[]
   readonly asked?: readonly SurveyPath[]
 }): ReactNode {
+  const { below, asked = [] } = props
   const web = useWeb()
-  const { document } = useSurvey()
-  const [isOpen, setIsOpen] = useState(false)
-  const all = isOpen ? below.flatMap(path => fieldsBelow(surveySchema, document, path)) : []
   return (
-    <details open={isOpen} onToggle={event => setIsOpen(event.currentTarget.open)}>
-      <summary>{web['survey.more']}</summary>
-      <Fields paths={all.filter(path => !asked.some(each => isSame(each, path)))} />
-      {isOpen && <Growth below={below} />}
-    </details>
+    <Disclosure title={web['survey.more']} below={below} except={asked}>
+      <Rest below={below} asked={asked} />
+    </Disclosure>
+  )
+}
+
+function Rest({
+  below,
+  asked,
+}: {
+  readonly below: readonly SurveyPath[]
+  readonly asked: readonly SurveyPath[]
+}): ReactNode {
+  const { document } = useSurvey()
+  const all = below.flatMap(path => fieldsBelow(surveySchema, document, path))
+  return (
+    <>
+      <Fields paths={all.filter(path => !asked.some(each => isBelow(path, each)))} />
+      <Growth below={below} />
+    </>
   )
 }

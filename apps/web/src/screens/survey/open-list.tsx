@@ -7,8 +7,12 @@ import { useTellPath } from './tell-path.ts'
 import { useDraft } from './use-draft.ts'
 import { useDocument } from './use-survey.ts'
 
-/** Everything that a verdict waits for, unknown or never answered, and where it is answered. */
-export function OpenList(): ReactNode {
+/**
+ * Everything that a verdict waits for, unknown or never answered, and where it is answered.
+ *
+ * @param isOfBoxes - says that no box can be judged until then
+ */
+export function OpenList({ isOfBoxes = true }: { readonly isOfBoxes?: boolean }): ReactNode {
   const web = useWeb()
   const { words } = useApp()
   const { id = '' } = useParams()
@@ -18,7 +22,7 @@ export function OpenList(): ReactNode {
   const href = (path: readonly string[]) => `/job/${id}/survey/${groupFor(groups, path)?.id ?? ''}`
   return (
     <>
-      {open.length > 0 && <p>{web['survey.blocks']}</p>}
+      {isOfBoxes && open.length > 0 && <p>{web['survey.blocks']}</p>}
       <ul className="plain">
         {open.map(({ path, unknown }) => (
           <li key={path.join('/')}>

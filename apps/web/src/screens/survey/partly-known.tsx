@@ -2,9 +2,9 @@ import type { Unit } from '@tubwright/core'
 import { parseQuantity } from '@tubwright/core'
 import type { Json } from '@tubwright/records'
 import type { ReactNode } from 'react'
-import { useState } from 'react'
+import { useId, useState } from 'react'
 import { useWeb } from '../../app/context.ts'
-import { Chips } from '../../parts/chips.tsx'
+import { Chips, ManyChips } from '../../parts/chips.tsx'
 import { AmountEditor, TextEditor } from './editors.tsx'
 
 /** What is said of a value that is known in part, as far as it is said. */
@@ -88,12 +88,93 @@ export function PartlyKnown({
           most={200}
         />
       )}
-      <TextEditor
-        {...common}
-        label={web['survey.source']}
-        value={now.source}
-        set={source => take({ source: String(source) })}
-      />
+      <Source value={now.source} set={source => take({ source })} isDisabled={false} />
     </fieldset>
+  )
+}
+
+/** One of some words, with how that is known; set once two may be and the source is said. */
+export function OneOfSome({
+  label,
+  value,
+  options,
+  nameOf,
+  set,
+  clear,
+  isDisabled,
+}: {
+  readonly label: string
+  readonly value: unknown
+  readonly options: readonly string[]
+  readonly nameOf: (option: string) => string
+  readonly set: (value: Json) => void
+  readonly clear: () => void
+  readonly isDisabled: boolean
+}): ReactNode {
+  const web = useWeb()
+  const given = (typeof value === 'object' && value !== null ? value : {}) as Partly
+  const [typed, setTyped] = useState<Partly>({})
+  const now = { ...given, ...typed }
+  const take = (change: Partly): void => {
+    const next = { ...now, ...change }
+    setTyped(next)
+    const whole = wholeOf(next, false)
+    if (whole !== undefined) set(whole)
+    else if (given.oneOf) clear()
+  }
+  const inOrder = (some: readonly string[]) => options.filter(each => some.includes(each))
+  return (
+    <fieldset>
+      <ManyChips
+        legend={label}
+        hint={web['survey.which-of']}
+        options={options.map(each => ({ value: each, label: nameOf(each) }))}
+        chosen={now.oneOf ?? []}
+        choose={some => take({ oneOf: inOrder(some) })}
+        isDisabled={isDisabled}
+      />
+      <Source value={now.source} set={source => take({ source })} isDisabled={isDisabled} />
+    </fieldset>
+  )
+}
+
+const SOURCES = ['owner', 'part', 'photo'] as const
+
+/** How something is known: a tap for what is usual, words for the rest. */
+function Source({
+  value,
+  set,
+  isDisabled,
+}: {
+  readonly value: string | undefined
+  readonly set: (source: string) => void
+  readonly isDisabled: boolean
+}): ReactNode {
+  const web = useWeb()
+  const name = useId()
+  return (
+    <>
+      <TextEditor
+        label={web['survey.source']}
+        value={value}
+        set={source => set(String(source))}
+        clear={() => undefined}
+        isDisabled={isDisabled}
+      />
+      <div className="chips near">
+        {SOURCES.map(each => web[`survey.source-${each}`]).map(source => (
+          <label key={source} className="chip">
+            <input
+              type="radio"
+              name={name}
+              checked={source === value}
+              disabled={isDisabled}
+              onChange={() => set(source)}
+            />
+            <span>{source}</span>
+          </label>
+        ))}
+      </div>
+    </>
   )
 }

@@ -1,96 +1,87 @@
-import type { FeedFunction } from '@tubwright/core'
-import { COLOURS, habitsOf, isEarth, usualFeedColour } from '@tubwright/core'
-import type { Act, Json } from '@tubwright/records'
+import { BOX } from '@tubwright/core'
 import type { ReactNode } from 'react'
-import { useState } from 'react'
-import { useApp, useWeb } from '../../app/context.ts'
+import { useWeb } from '../../app/context.ts'
 import { Chips } from '../../parts/chips.tsx'
-import { SizeEditor } from './editors.tsx'
+import { Conductors } from './conductors.tsx'
 import { Field } from './field.tsx'
-import { Items } from './items.tsx'
-import { More } from './more.tsx'
-import { useRun } from './protection-group.tsx'
-import { inRecord, useSurvey } from './use-survey.ts'
+import { addActs, labelOf, TakeOut, useFreeId } from './items.tsx'
+import { PieceFields } from './piece.tsx'
+import { useDeviceLabel, useDevices } from './protection-group.tsx'
+import type { Piece } from './run.ts'
+import { usePieces, useRun, useRunDevices } from './run.ts'
+import { useSurvey } from './use-survey.ts'
 
-/** Length, sizes and colours of the wires to the tub. */
+/** Length, sizes and colours of the wires to the tub, and of what other pieces the run has. */
 export function RunGroup(): ReactNode {
   const web = useWeb()
-  const { words } = useApp()
-  const survey = useSurvey()
   const run = useRun()
-  const [saysEach, setSaysEach] = useState(false)
+  const others = usePieces().filter(each => each.id !== run?.id)
   if (!run) return <p>{web['shell.no-entry']}</p>
-  const region = survey.region ?? 'US'
-  const habits = habitsOf(region)
-  const base = ['supply', 'cables', run.id]
-  const at = (id: string, key: string) => inRecord([...base, 'conductors', id, key])
-  const sayingOf = (id: string, key: string) => survey.value([...base, 'conductors', id, key])
-  const carries = (id: string) => String(sayingOf(id, 'function') ?? id) as FeedFunction
-  const ids = run.conductors.map(each => each.id)
-  const earths = ids.filter(id => isEarth(carries(id)))
-  const lines = ids.filter(id => !earths.includes(id))
-  const setSizes = (some: readonly string[]) => (value: Json) =>
-    survey.act(...some.map((id): Act => ({ do: 'set', path: at(id, 'size'), value })))
-  const sizeOf = (some: readonly string[]): unknown => {
-    const sizes = new Set(some.map(id => JSON.stringify(sayingOf(id, 'size'))))
-    return sizes.size === 1 && some[0] !== undefined ? sayingOf(some[0], 'size') : undefined
-  }
-  const usual = (id: string) => usualFeedColour(region, carries(id))
-  const isUsual = ids.length > 0 && ids.every(id => sayingOf(id, 'colour') === usual(id))
-  const nameOf = (id: string) => web[`survey.wire-${carries(id)}` as keyof typeof web]
-  const colourName = (colour: string) =>
-    words.values[`colour.${colour}` as keyof typeof words.values]
-  const size = (some: readonly string[], label: string) => (
-    <SizeEditor
-      label={label}
-      value={sizeOf(some)}
-      set={setSizes(some)}
-      clear={() => undefined}
-      usual={habits.feedSizes}
+  return (
+    <>
+      {others.length > 0 && <h2>{labelOf(run)}</h2>}
+      <PieceFields piece={run} length={web['survey.length']} />
+      {others.map(each => (
+        <OtherPiece key={each.id} piece={each} />
+      ))}
+      <AddPiece />
+    </>
+  )
+}
+
+/** A piece that does not lead to the box: where it begins and ends is asked too. */
+function OtherPiece({ piece }: { readonly piece: Piece }): ReactNode {
+  const web = useWeb()
+  const survey = useSurvey()
+  const devices = useRunDevices()
+  const known = useDevices()
+  const nameOf = useDeviceLabel()
+  const path = ['supply', 'cables', piece.id]
+  const device = devices.find(each => each.id === piece.from)?.device
+  const end = (key: 'from' | 'to', options: readonly string[]) => (
+    <Chips
+      legend={web[`survey.piece-${key}`]}
+      options={options.map(each => ({
+        value: each,
+        label: each === BOX ? web['survey.piece-box'] : nameOf(each),
+      }))}
+      chosen={piece[key] === undefined ? undefined : String(piece[key])}
+      choose={chosen => survey.set([...path, key], chosen)}
       isDisabled={!survey.canWrite}
     />
   )
+  const ids = devices.map(each => each.id)
   return (
-    <>
-      <Field path={[...base, 'length']} label={web['survey.length']} unit={habits.lengthUnit} />
-      {lines.length > 0 && size(lines, web['survey.line-size'])}
-      {earths.length > 0 && size(earths, web['survey.earth-size'])}
-      {ids.length > 0 && (
-        <Chips
-          legend={web['survey.colours']}
-          options={[
-            {
-              value: 'usual',
-              label: web['survey.colours-usual'].replace(
-                '{colours}',
-                ids.map(id => `${nameOf(id)} ${colourName(usual(id))}`).join(', '),
-              ),
-            },
-            { value: 'each', label: web['survey.colours-each'] },
-          ]}
-          chosen={saysEach ? 'each' : isUsual ? 'usual' : undefined}
-          choose={chosen => {
-            setSaysEach(chosen === 'each')
-            if (chosen === 'usual')
-              survey.act(
-                ...ids.map((id): Act => ({ do: 'set', path: at(id, 'colour'), value: usual(id) })),
-              )
-          }}
-          isDisabled={!survey.canWrite}
-        />
-      )}
-      {(saysEach || (!isUsual && ids.some(id => sayingOf(id, 'colour') !== undefined))) &&
-        ids.map(id => (
-          <Field
-            key={id}
-            path={[...base, 'conductors', id, 'colour']}
-            label={web['survey.colour-of'].replace('{wire}', nameOf(id))}
-            labels={colourName}
-            first={COLOURS}
-          />
-        ))}
-      <More below={[base]} asked={[[...base, 'length']]} />
-      <Items list={['supply', 'cables']} from={1} />
-    </>
+    <section className="card" aria-label={labelOf(piece)}>
+      <h2>{labelOf(piece)}</h2>
+      <Field path={[...path, 'label']} label={web['survey.piece-label']} />
+      {end('from', ids)}
+      {end('to', [...ids.slice(1), BOX])}
+      <Conductors
+        piece={piece}
+        device={known.find(each => each.id === device)}
+        question={web['survey.piece-wires']}
+      />
+      <PieceFields piece={piece} length={web['survey.piece-length']} />
+      <TakeOut path={path} />
+    </section>
+  )
+}
+
+function AddPiece(): ReactNode {
+  const web = useWeb()
+  const survey = useSurvey()
+  const freeName = useFreeId()
+  const list = ['supply', 'cables']
+  const add = (): void =>
+    survey.act(
+      ...addActs([...list, freeName(list, 'piece')], { label: web['survey.pieces-other'] }),
+    )
+  return (
+    <p>
+      <button type="button" className="plain" disabled={!survey.canWrite} onClick={add}>
+        {web['survey.piece-add']}
+      </button>
+    </p>
   )
 }

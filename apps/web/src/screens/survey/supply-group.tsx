@@ -2,7 +2,9 @@ import type { System } from '@tubwright/core'
 import { conductorSets, habitsOf, SYSTEMS } from '@tubwright/core'
 import type { ReactNode } from 'react'
 import { useWeb } from '../../app/context.ts'
+import { Disclosure } from './disclosure.tsx'
 import { Field } from './field.tsx'
+import { useIsAmerican } from './here.ts'
 import { More } from './more.tsx'
 import { useSurvey } from './use-survey.ts'
 
@@ -10,6 +12,7 @@ import { useSurvey } from './use-survey.ts'
 export function SupplyGroup(): ReactNode {
   const web = useWeb()
   const { region } = useSurvey()
+  const isAmerican = useIsAmerican()
   const habits = region ? habitsOf(region) : undefined
   return (
     <>
@@ -31,6 +34,7 @@ export function SupplyGroup(): ReactNode {
         unit="Hz"
         usual={['60 Hz', '50 Hz']}
       />
+      {!isAmerican && <Earthing />}
       <More
         below={[
           ['supply', 'sourceImpedance'],
@@ -39,6 +43,31 @@ export function SupplyGroup(): ReactNode {
         ]}
       />
     </>
+  )
+}
+
+/** How a fault to earth is cleared: outside North America a verdict on the run rests on it. */
+function Earthing(): ReactNode {
+  const web = useWeb()
+  const at = (key: string) => ['supply', key]
+  return (
+    <Disclosure
+      title={web['survey.earthing-more']}
+      below={[at('breakerType'), at('earthing'), at('earthLoop')]}
+    >
+      <Field
+        path={at('breakerType')}
+        label={web['survey.breaker-type']}
+        hint={web['survey.breaker-type-hint']}
+      />
+      <Field path={at('earthing')} label={web['survey.earthing']} />
+      <Field
+        path={at('earthLoop')}
+        label={web['survey.earth-loop']}
+        hint={web['survey.earth-loop-hint']}
+        unit="Ω"
+      />
+    </Disclosure>
   )
 }
 

@@ -1,9 +1,13 @@
+import { survey as surveySchema } from '@tubwright/core'
+import { fieldsBelow } from '@tubwright/formats'
 import { say } from '@tubwright/words'
 import type { ReactNode } from 'react'
+import { useEffect } from 'react'
 import { Link, useParams } from 'wouter'
 import { useWeb } from '../../app/context.ts'
 import { Screen } from '../../app/frame.tsx'
 import { PhotosGroup } from '../photos/photos-group.tsx'
+import { AskedProvider, goToField } from './asked.ts'
 import { DoneGroup } from './done-group.tsx'
 import { useGroupName } from './group-name.ts'
 import type { Group } from './groups.ts'
@@ -11,12 +15,17 @@ import { groupFor, groupsOf } from './groups.ts'
 import { LoadGroup } from './load-group.tsx'
 import { LoadsGroup } from './loads-group.tsx'
 import { ProtectionGroup } from './protection-group.tsx'
+import { ReadingsGroup } from './readings-group.tsx'
 import { RoomGroup } from './room-group.tsx'
 import { RunGroup } from './run-group.tsx'
+import { ServiceGroup } from './service-group.tsx'
 import { SupplyGroup } from './supply-group.tsx'
+import { pathAt } from './survey-path.ts'
+import { TouchGroup } from './touch-group.tsx'
 import { TubGroup } from './tub-group.tsx'
 import { useDraft } from './use-draft.ts'
 import { useSurvey } from './use-survey.ts'
+import { YardGroup } from './yard-group.tsx'
 
 const SCREENS: Readonly<Record<Exclude<Group['kind'], 'load'>, () => ReactNode>> = {
   tub: TubGroup,
@@ -25,18 +34,32 @@ const SCREENS: Readonly<Record<Exclude<Group['kind'], 'load'>, () => ReactNode>>
   run: RunGroup,
   loads: LoadsGroup,
   room: RoomGroup,
+  yard: YardGroup,
+  service: ServiceGroup,
+  touch: TouchGroup,
+  readings: ReadingsGroup,
   photos: PhotosGroup,
   done: DoneGroup,
 }
 
-/** The survey: its groups as a list, or one of them. */
-export function SurveyScreen({ group }: { readonly group: string | undefined }): ReactNode {
+/**
+ * The survey: its groups as a list, or one of them.
+ *
+ * @param field - the address of the field that somebody is sent to
+ */
+export function SurveyScreen({
+  group,
+  field,
+}: {
+  readonly group: string | undefined
+  readonly field?: string | undefined
+}): ReactNode {
   const { document } = useSurvey()
   const groups = groupsOf(document)
   const index = groups.findIndex(each => each.id === group)
   const found = groups[index]
   return found ? (
-    <GroupScreen groups={groups} index={index} group={found} />
+    <GroupScreen key={field} groups={groups} index={index} group={found} field={field} />
   ) : (
     <Overview groups={groups} />
   )
@@ -46,10 +69,12 @@ function GroupScreen({
   groups,
   index,
   group,
+  field,
 }: {
   readonly groups: readonly Group[]
   readonly index: number
   readonly group: Group
+  readonly field: string | undefined
 }): ReactNode {
   const { id = '' } = useParams()
   const web = useWeb()
@@ -60,15 +85,26 @@ function GroupScreen({
   const after = groups[index + 1]
   const href = (to: Group | undefined) => (to ? `/job/${id}/survey/${to.id}` : `/job/${id}/survey`)
   const Body = group.kind === 'load' ? undefined : SCREENS[group.kind]
+  // After the heading has taken the focus: effects inside run first.
+  useEffect(() => {
+    if (field !== undefined) goToField(pathAt(field))
+  }, [field])
   return (
     <Screen heading={nameOf(group)}>
-      {Body ? <Body /> : <LoadGroup key={group.load} load={group.load ?? ''} />}
+      <AskedProvider value={field === undefined ? undefined : pathAt(field)}>
+        {Body ? <Body /> : <LoadGroup key={group.load} load={group.load ?? ''} />}
+      </AskedProvider>
       <div className="foot">
+        {field !== undefined && (
+          <Link className="button main" href={`/job/${id}/supply`}>
+            {web['survey.back-to-supply']}
+          </Link>
+        )}
         <Link className="button" href={href(before)}>
           {web.back}
         </Link>
         {after && (
-          <Link className="button main" href={href(after)}>
+          <Link className={field === undefined ? 'button main' : 'button'} href={href(after)}>
             {web.next}
           </Link>
         )}
@@ -81,10 +117,17 @@ function GroupScreen({
 function useOpenIn(groups: readonly Group[]): (group: Group) => string {
   const web = useWeb()
   const { open } = useDraft()
+  const { document, value } = useSurvey()
   return group => {
     const count = open.filter(({ path }) => groupFor(groups, path)?.id === group.id).length
     if (count > 0) return say(web['survey.still-open'], { count: String(count) })
-    return group.covers.length > 0 ? web['survey.answered'] : ''
+    if (!group.isOptional) return group.covers.length > 0 ? web['survey.answered'] : ''
+    const answers = group.covers
+      .flatMap(path => fieldsBelow(surveySchema, document, path))
+      .filter(path => value(path) !== undefined).length
+    return answers > 0
+      ? say(web['survey.answers'], { count: String(answers) })
+      : web['survey.optional']
   }
 }
 

@@ -6,6 +6,7 @@ import { useEffect, useState } from 'react'
 import { useApp, useJob, useJobView, useWeb } from '../../app/context.ts'
 import type { BoxChoice } from '../../ask/protocol.ts'
 import { Chips } from '../../parts/chips.tsx'
+import { Disclosure } from './disclosure.tsx'
 import { Field } from './field.tsx'
 import { More } from './more.tsx'
 import { inRecord, useSurvey } from './use-survey.ts'
@@ -34,8 +35,44 @@ export function TubGroup(): ReactNode {
       />
       <Field path={['title']} label={web['survey.name']} />
       <BeginWith />
+      <Plate />
       <More below={[['note']]} />
     </>
+  )
+}
+
+const PLATE = ['draws', 'minimumCircuit', 'maximumProtection'] as const
+const PLATE_WORDS = {
+  draws: 'survey.plate-draws',
+  minimumCircuit: 'survey.plate-minimum',
+  maximumProtection: 'survey.plate-maximum',
+} as const
+
+/** What the plate asks of its supply, and by which edition of the code that is judged. */
+function Plate(): ReactNode {
+  const web = useWeb()
+  const { region } = useSurvey()
+  const { breakers } = habitsOf(region ?? 'US')
+  return (
+    <Disclosure title={web['survey.plate-more']} below={[['plate'], ['codeEdition']]}>
+      <p className="hint">{web['survey.plate-hint-supply']}</p>
+      {PLATE.map(each => (
+        <Field
+          key={each}
+          path={['plate', each]}
+          label={web[PLATE_WORDS[each]]}
+          unit="A"
+          usual={each === 'draws' ? [] : breakers.slice(-4)}
+        />
+      ))}
+      {(region ?? 'US') === 'US' && (
+        <Field
+          path={['codeEdition']}
+          label={web['survey.code-edition']}
+          hint={web['survey.code-edition-hint']}
+        />
+      )}
+    </Disclosure>
   )
 }
 
