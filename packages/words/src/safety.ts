@@ -52,7 +52,7 @@ const PAGE: readonly (keyof Tables['page'])[] = [
 ]
 
 /** Screens of the web app that say what is live and what stops all work, by how their ids begin. */
-const SCREENS = /^(?:stop|findings|wiring)\.|^shell\.stop/u
+const SCREENS = /^(?:stop|findings|wiring|supply)\.|^shell\.stop|^survey\.(?:readings|touch)/u
 
 const idsOf = (tables: Tables, name: TableName): readonly string[] => {
   const table = tables[name]

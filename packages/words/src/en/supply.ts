@@ -17,6 +17,7 @@ export const SUPPLY_RULE_EN = {
   'SUPPLY-15': 'Room in the conduit',
   'SUPPLY-16': 'The kind of supply',
   'SUPPLY-17': 'No volts to touch',
+  'SUPPLY-18': 'The neutral is large enough',
   'SUPPLY-40': 'The disconnect out of reach and in sight',
   'SUPPLY-41': 'An outlet for other things, neither near nor far',
   'SUPPLY-42': 'Outlets out of reach',
@@ -45,8 +46,12 @@ export const SUPPLY_SAYS_EN = {
   'largest-breaker': 'The plate allows a breaker of {may:A} at most; this one is {is:A}.',
   enclosure: '{device} may carry {may:A}; the breaker before it is {is:A}.',
   'no-earth': '{cable} brings no earth conductor.',
+  'earth-by-heat':
+    '{cable}: the earth is {size}, less than its table asks; a fault of {amps:A} for {seconds:number} s needs {may:number} mm² by its heat.',
   'earth-size': '{cable}: behind {breaker:A} the earth has to be {least} at least; it is {size}.',
   'neutral-there': '{cable} brings a neutral.',
+  'neutral-size':
+    '{cable}: behind {breaker:A} the neutral has to be {least} at least; it is {size}.',
   'neutral-bare':
     '{cable}: a bare conductor serves as neutral. Earth is never a neutral: current on it makes metal live.',
   'neutral-missing':
@@ -188,6 +193,7 @@ export const SUPPLY_SAYS_EN = {
   'not-covered-fill': 'How full this conduit may be is not covered here: ask.',
   'not-covered-ampacity': 'What this conductor may carry as it lies is not covered here: ask.',
   'not-covered-load': 'How this load counts is not covered here: ask.',
+  'not-covered-neutral': 'How large this neutral has to be is not covered here: ask.',
   'not-covered-earth': 'How large this earth conductor has to be is not covered here: ask.',
   'not-covered-disconnect': 'How near the disconnect may be is not covered here: ask.',
   'not-covered-disconnect-sight':

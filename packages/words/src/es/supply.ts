@@ -20,6 +20,7 @@ export const SUPPLY_RULE_ES: Table<typeof SUPPLY_RULE_EN> = {
   'SUPPLY-15': 'Espacio en el tubo',
   'SUPPLY-16': 'El tipo de alimentación',
   'SUPPLY-17': 'Ningún voltio al tacto',
+  'SUPPLY-18': 'El neutro es bastante grande',
   'SUPPLY-40': 'El seccionador, fuera del alcance y a la vista',
   'SUPPLY-41': 'Un tomacorriente para otras cosas, ni cerca ni lejos',
   'SUPPLY-42': 'Tomacorrientes fuera del alcance',
@@ -48,9 +49,13 @@ export const SUPPLY_SAYS_ES: Table<typeof SUPPLY_SAYS_EN> = {
   'largest-breaker': 'La placa admite un disyuntor de {may:A} como máximo; este es de {is:A}.',
   enclosure: '{device} admite {may:A}; el disyuntor de delante es de {is:A}.',
   'no-earth': '{cable} no trae conductor de tierra.',
+  'earth-by-heat':
+    '{cable}: la tierra es de {size}, menos de lo que pide su tabla; una falta de {amps:A} durante {seconds:number} s necesita {may:number} mm² por su calor.',
   'earth-size':
     '{cable}: tras {breaker:A} la tierra ha de ser de {least} como mínimo; es de {size}.',
   'neutral-there': '{cable} trae un neutro.',
+  'neutral-size':
+    '{cable}: tras {breaker:A} el neutro ha de ser de {least} como mínimo; es de {size}.',
   'neutral-bare':
     '{cable}: un conductor desnudo hace de neutro. La tierra nunca es neutro: la corriente por ella pone el metal en tensión.',
   'neutral-missing':
@@ -197,6 +202,7 @@ export const SUPPLY_SAYS_ES: Table<typeof SUPPLY_SAYS_EN> = {
   'not-covered-ampacity':
     'Lo que admite este conductor tal como va no está cubierto aquí: pregunte.',
   'not-covered-load': 'Cómo cuenta esta carga no está cubierto aquí: pregunte.',
+  'not-covered-neutral': 'Qué sección ha de tener este neutro no está cubierto aquí: preguntar.',
   'not-covered-earth': 'Qué sección ha de tener esta tierra no está cubierto aquí: pregunte.',
   'not-covered-disconnect':
     'A qué distancia puede estar el seccionador no está cubierto aquí: preguntar.',

@@ -64,6 +64,13 @@ export interface Codebook {
   readonly lasting: Cited<number> & { readonly isDisputed: boolean }
   /** The least earth conductor. */
   readonly earth: (ask: EarthAsk) => Cited<ConductorSize> | undefined
+  /**
+   * The least earth conductor that bears a fault of so many amps for so long [mm²], by its heat; undefined
+   * where the book asks for its table alone.
+   */
+  readonly byFaultHeat:
+    | ((amps: number, seconds: number, insulation: RatedTemperature) => Cited<number>)
+    | undefined
   /** The most that may be lost on the way, as a share of the nominal volts. */
   readonly drop: (Cited<number> & { readonly isLaw: boolean }) | undefined
   /** Greatest loop through line and earth behind a breaker, hot [Ω]; undefined where that is no rule. */

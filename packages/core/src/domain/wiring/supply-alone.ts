@@ -41,6 +41,8 @@ export interface SupplySite {
   readonly loads: readonly LumpedLoad[]
   /** Two conductors whose ends at the tub are exchanged. */
   readonly exchanged?: readonly [FeedFunction, FeedFunction]
+  /** Nothing is ever held across its conductors, no meter and no leak: the network is smaller then. */
+  readonly isUnmetered?: true
 }
 
 /** Where on the run something sits. */
@@ -321,8 +323,7 @@ export function supplyAlone(site: SupplySite): Outcome<SupplyAlone, StructureFai
     elements: [
       ...wired,
       ...site.loads.map(lumped),
-      ...acrossPairs(ends, 'meter'),
-      ...acrossPairs(ends, 'leak'),
+      ...(site.isUnmetered ? [] : [...acrossPairs(ends, 'meter'), ...acrossPairs(ends, 'leak')]),
     ],
   }
   const compiled = compileNetwork(whole)

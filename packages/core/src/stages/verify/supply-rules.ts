@@ -19,6 +19,7 @@ import { hiddenJoint } from './rules/supply/hidden-joint.ts'
 import { lights } from './rules/supply/lights.ts'
 import { metalBonded } from './rules/supply/metal-bonded.ts'
 import { neutralConductor } from './rules/supply/neutral.ts'
+import { neutralSize } from './rules/supply/neutral-size.ts'
 import { plate } from './rules/supply/plate.ts'
 import { pumpStart } from './rules/supply/pump-start.ts'
 import { receptacleDistance } from './rules/supply/receptacle-distance.ts'
@@ -41,6 +42,7 @@ export const FEED_GATES: readonly SupplyRule[] = [
   enclosure,
   earthSize,
   neutralConductor,
+  neutralSize,
   groundFault,
   system,
 ]
@@ -64,6 +66,7 @@ export const SUPPLY_RULES: readonly SupplyRule[] = [
   conduitFill,
   system,
   touchVolts,
+  neutralSize,
   disconnectPlace,
   convenienceReceptacle,
   receptacleDistance,

@@ -4,6 +4,7 @@ import type { BreakerType } from '../../supply/run-words.ts'
 import type { Ampacity, Cited, Codebook, EarthAsk, LaidConductor } from '../book.ts'
 import type { MetricTable } from '../metric-ampacity.ts'
 import { metricAmpacity } from '../metric-ampacity.ts'
+import type { Printed } from '../printed.ts'
 import { BREAKER_RATINGS, PRINTED as RATINGS } from './ratings-60898.ts'
 import { FAST_UP_TO } from './section-411-3-2.ts'
 import { PRINTED as PEOPLE } from './section-415.ts'
@@ -18,7 +19,7 @@ import { amps4D5, TABLE_4D5 } from './table-4d5.ts'
 import { amps4E1A, TABLE_4E1A } from './table-4e1a.ts'
 import { amps4E4A, TABLE_4E4A } from './table-4e4a.ts'
 import { greatestLoop, TABLE_41_3 } from './table-41-3.ts'
-import { leastProtective, PRINTED as PROTECTIVE } from './table-54-7.ts'
+import { adiabaticSize, K_COPPER, leastProtective, PRINTED as PROTECTIVE } from './table-54-7.ts'
 
 type Insulation = '70 °C' | '90 °C'
 
@@ -73,6 +74,13 @@ const loop = (breaker: number, type: BreakerType): Cited<number> | undefined => 
   return value === undefined ? undefined : { value, by: TABLE_41_3 }
 }
 
+const FAULT_HEAT: Printed = {
+  standard: 'BS 7671',
+  edition: '2018',
+  clause: '543.1.3, table 54.3',
+  read: 'page',
+}
+
 /** United Kingdom. */
 export const BS_7671: Codebook = {
   id: 'bs-7671',
@@ -82,6 +90,14 @@ export const BS_7671: Codebook = {
   greatestBreaker: amps => ({ value: amps, by: OVERLOAD }),
   lasting: { value: 1, by: OVERLOAD, isDisputed: false },
   earth,
+  byFaultHeat: (amps, seconds, insulation) => ({
+    value: adiabaticSize(
+      amps,
+      seconds,
+      K_COPPER.core[insulation === '90 °C' ? 'thermosetting' : 'thermoplastic'],
+    ),
+    by: FAULT_HEAT,
+  }),
   drop: { value: DROP_PERCENT.public.other / 100, by: DROP, isLaw: true },
   loop,
   groundFault: { value: 0.03, by: PEOPLE },

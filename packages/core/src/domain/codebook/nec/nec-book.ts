@@ -70,6 +70,7 @@ export const NEC: Codebook = {
   greatestBreaker: breakerBefore,
   lasting: { value: CONTINUOUS.share, by: CONTINUOUS, isDisputed: true },
   earth,
+  byFaultHeat: undefined,
   drop: {
     value: 0.03,
     by: { standard: 'NEC', edition: '2023', clause: '210.19, informational note', read: 'page' },

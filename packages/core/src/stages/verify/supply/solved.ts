@@ -81,6 +81,7 @@ export function supplyNetwork(
   const alone = supplyAlone({
     tub: survey,
     devices,
+    isUnmetered: true,
     loads: [...loads, ...starts, ...(hasNeutral ? [probe] : [])],
   })
   return alone.ok ? alone.value : undefined

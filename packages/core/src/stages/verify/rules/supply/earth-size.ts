@@ -1,14 +1,55 @@
+import { given } from '../../../../base/possible.ts'
+import type { Codebook } from '../../../../domain/codebook/book.ts'
+import type { BreakerType, RatedTemperature } from '../../../../domain/supply/run-words.ts'
 import type { CodeFinding } from '../../supply/artifact.ts'
-import type { CircuitEvidence, Segment, SupplyEvidence } from '../../supply/evidence.ts'
+import type {
+  CableConductor,
+  CircuitEvidence,
+  Segment,
+  SupplyEvidence,
+} from '../../supply/evidence.ts'
 import { fixed } from '../../supply/evidence.ts'
-import type { SupplyRule } from '../../supply/rule.ts'
+import { faultInputs, runLoop } from '../../supply/fault.ts'
+import type { PointFinding, SupplyRule } from '../../supply/rule.ts'
 import { conclude, fact, notCovered, reaches } from '../../supply/rule.ts'
 
+/** How many times its rating a breaker is sure to open at once, by type. @source [IEC-60898] */
+const SURE: Readonly<Record<BreakerType, number>> = { B: 5, C: 10, D: 20 }
+const AT_ONCE = 0.1 // [s]
+const LATE = 5 // [s]
+const PHASE_VOLTS = 230
+
+/** An earth below its table may bear a fault all the same: by its heat until the breaker is off. */
+function byHeat(
+  { byFaultHeat }: Codebook,
+  { earth, insulation, breaker, type, loop }: Heated,
+): PointFinding | undefined {
+  if (!byFaultHeat) return undefined
+  const amps = PHASE_VOLTS / loop
+  const seconds = amps >= SURE[type] * breaker ? AT_ONCE : LATE
+  const least = byFaultHeat(amps, seconds, insulation)
+  return reaches(earth.size.mm2, least.value, {
+    message: 'earth-by-heat',
+    clause: least.by,
+    params: { size: earth.size.text, amps, seconds },
+  })
+}
+
+interface Heated {
+  readonly earth: CableConductor
+  readonly insulation: RatedTemperature
+  readonly breaker: number
+  readonly type: BreakerType
+  /** Line to earth and back, at the start and along the run [Ω]. */
+  readonly loop: number
+}
+
 function judge(
-  { book }: SupplyEvidence,
-  { breaker }: CircuitEvidence,
-  { cable, lines, earth, material, method }: Segment,
+  evidence: SupplyEvidence,
+  circuit: CircuitEvidence,
+  { cable, lines, earth, material, method, insulation }: Segment,
 ): readonly CodeFinding[] {
+  const { book } = evidence
   const [line] = lines.toSorted((a, b) => b.size.mm2 - a.size.mm2)
   const about = {
     rule: earthSize.id,
@@ -18,18 +59,29 @@ function judge(
   }
   if (!line) return []
   if (!earth) return [conclude(about, {}, () => fact(false, { message: 'no-earth' }))]
+  const { type, start } = faultInputs(evidence)
+  const fault = book?.byFaultHeat ? { insulation, type, start } : NO_FAULT
   return [
-    conclude(about, { breaker, material, method }, point => {
+    conclude(about, { breaker: circuit.breaker, material, method, ...fault }, point => {
       const least = book?.earth({ ...point, line: line.size })
-      return least
-        ? reaches(earth.size.mm2, least.value.mm2, {
-            message: 'earth-size',
-            clause: least.by,
-            params: { size: earth.size.text, least: least.value.text, breaker: point.breaker },
-          })
-        : notCovered('earth')
+      if (!book || !least) return notCovered('earth')
+      const byTable = reaches(earth.size.mm2, least.value.mm2, {
+        message: 'earth-size',
+        clause: least.by,
+        params: { size: earth.size.text, least: least.value.text, breaker: point.breaker },
+      })
+      if (byTable.verdict === 'holds') return byTable
+      const loop = point.start + runLoop(circuit)
+      return byHeat(book, { ...point, earth, loop }) ?? byTable
     }),
   ]
+}
+
+/** Where the table alone counts, a fault is asked for nothing. */
+const NO_FAULT = {
+  insulation: given<RatedTemperature>('70 °C'),
+  type: given<BreakerType>('B'),
+  start: given(0),
 }
 
 /** The earth conductor is there, and carries the fault until the breaker is off. */

@@ -1,36 +1,20 @@
-import { choiceOf, numberOf } from '../../../../base/possible.ts'
-import { conductorResistance } from '../../../../domain/conductor.ts'
-import { BREAKER_TYPES, EARTHINGS } from '../../../../domain/supply/run-words.ts'
 import type { CodeFinding } from '../../supply/artifact.ts'
-import type { CircuitEvidence, Segment, SupplyEvidence } from '../../supply/evidence.ts'
+import type { CircuitEvidence, SupplyEvidence } from '../../supply/evidence.ts'
+import { faultInputs, runLoop } from '../../supply/fault.ts'
 import type { SupplyRule } from '../../supply/rule.ts'
 import { conclude, notCovered, within } from '../../supply/rule.ts'
 
-const LOOPS = { from: 0.05, to: 2 } // [Ω] at the start of a run that is not TT; common practice, no source
-
-/** Line and earth of one segment, hot [Ω]. */
-const loopOf = ({ cable, lines, earth }: Segment): number => {
-  const [line] = lines.toSorted((a, b) => a.size.mm2 - b.size.mm2)
-  const out = line ? conductorResistance(line.size, cable.length.si) : 0
-  return out + (earth ? conductorResistance(earth.size, cable.length.si) : 0)
-}
-
 function judge(
-  { book, survey: { supply } }: SupplyEvidence,
+  evidence: SupplyEvidence,
   { breaker, circuit, segments }: CircuitEvidence,
 ): readonly CodeFinding[] {
-  const greatest = book?.loop
+  const greatest = evidence.book?.loop
   if (!greatest || segments.some(each => !each.earth)) return []
-  const run = segments.reduce((sum, each) => sum + loopOf(each), 0)
+  const run = runLoop({ segments })
   return [
     conclude(
       { rule: faultLoop.id, subjects: [circuit.device], severity: 'danger', params: { run } },
-      {
-        breaker,
-        type: choiceOf(supply.breakerType, BREAKER_TYPES, 'supply.breakerType'),
-        earthing: choiceOf(supply.earthing, EARTHINGS, 'supply.earthing'),
-        start: numberOf(supply.earthLoop, LOOPS, 'supply.earthLoop'),
-      },
+      { breaker, ...faultInputs(evidence) },
       point => {
         // An earth electrode never trips a breaker: there the residual-current device does.
         if (point.earthing === 'TT') return notCovered('loop-tt')
