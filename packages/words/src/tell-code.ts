@@ -70,6 +70,13 @@ function openText(
   })
 }
 
+/** A figure of a reading, in the unit of its finding where that has one. */
+function readingText(value: number, unit: string | number | undefined): string {
+  if (unit === 'ft' || unit === 'ft-m' || unit === 'm')
+    return say('{value:length}', { value, unit })
+  return unit === undefined ? figure(value) : `${figure(value)} ${unit}`
+}
+
 /** One finding on the supply: figures on both sides, at worst where it is open, and what would settle it. */
 export function tellCode(
   tables: Tables,
@@ -86,8 +93,8 @@ export function tellCode(
   if (verdict === 'experts-differ' && readings)
     return say(supplyPage.differ, {
       sentence,
-      strict: figure(readings.strict),
-      lenient: figure(readings.lenient),
+      strict: readingText(readings.strict, params['unit']),
+      lenient: readingText(readings.lenient, params['unit']),
       decides: supplyPage[`decides-${readings.decides}`],
     })
   if (verdict === 'not-shown')

@@ -28,9 +28,9 @@ function whereOf(tables: Told, { fault, places }: FittingFault, nameOf: NameOf):
 
 /** What fits, where it may sit and with how many ohms. */
 function fitText(tables: Told, fit: FittingFault, nameOf: NameOf): string {
-  const { condition, conditionPage } = tables
+  const { conditionPage } = tables
   const { fault, ohms } = fit
-  const params = { fault: condition[fault.kind], where: whereOf(tables, fit, nameOf) }
+  const params = { fault: conditionPage[`may-${fault.kind}`], where: whereOf(tables, fit, nameOf) }
   if (params.where === '') return say(conditionPage['fits-bare'], params)
   return ohms && 'ohms' in fault
     ? say(conditionPage['fits-ohms'], { ...params, ...ohms })
@@ -54,6 +54,16 @@ function nextText({ conditionPage, values }: Told, next: Measurable): string {
   return say(conditionPage['next-volts'], { situation, from: from ?? '', to: to ?? '' })
 }
 
+/** What is dangerous: what is shown stops all work, what is possible is told as that. */
+function dangerTexts({ conditionPage }: Told, { dangers }: SupplyCondition): readonly string[] {
+  const told = dangers.map(({ reason, certainty, severity }) => {
+    const danger = conditionPage[`danger-${reason}`]
+    if (certainty === 'possible') return say(conditionPage.maybe, { danger })
+    return severity === 'danger' ? say(conditionPage.stop, { danger }) : danger
+  })
+  return [...new Set(told)]
+}
+
 /** What the readings of a supply say: what it is, or what it may be and what to read next. */
 export function tellCondition(
   tables: Told,
@@ -62,8 +72,9 @@ export function tellCondition(
 ): readonly string[] {
   const { condition, conditionPage } = tables
   const { named, fits, neverShown, next, offBand } = found
-  if (offBand) return [say(conditionPage['off-band'], { ...offBand })]
-  if (fits.length === 0) return [conditionPage.none]
+  const dangers = dangerTexts(tables, found)
+  if (offBand) return [...dangers, say(conditionPage['off-band'], { ...offBand })]
+  if (fits.length === 0) return [...dangers, conditionPage.none]
   const told = [...new Set(fits.map(each => fitText(tables, each, nameOf)))]
   const head = named === undefined ? [conditionPage.unnamed, ...told] : [condition[named]]
   const where =
@@ -71,6 +82,7 @@ export function tellCondition(
       ? []
       : [...new Set(fits.flatMap(each => whereText(tables, each, nameOf)))]
   return [
+    ...dangers,
     ...head,
     ...where,
     ...(next ? [nextText(tables, next.of)] : []),

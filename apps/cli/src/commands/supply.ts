@@ -1,5 +1,5 @@
-import type { CircuitReport, CodeFinding, SupplyReport, Survey } from '@tubwright/core'
-import { checkSupply, surveyedCondition } from '@tubwright/core'
+import type { CircuitReport, CodeFinding, SupplyReport } from '@tubwright/core'
+import { checkSupply, supplyOutcome, surveyedCondition } from '@tubwright/core'
 import { electricianPage, wayText } from '@tubwright/documents'
 import { wireSupply } from '@tubwright/formats'
 import { ENGLISH, figure, say } from '@tubwright/words'
@@ -35,7 +35,12 @@ function showFinding(finding: CodeFinding, nameOf: NameOf, talk: Talk): void {
   talk.data(`    ${coloured(finding, head, talk)}. ${ENGLISH.tellCode(finding, nameOf)}${printed}`)
 }
 
-function showCircuit(circuit: CircuitReport, nameOf: NameOf, talk: Talk): void {
+function showCircuit(
+  circuit: CircuitReport,
+  nameOf: NameOf,
+  unit: 'ft' | 'ft-m' | 'm',
+  talk: Talk,
+): void {
   const { breaker, demand } = circuit
   const parts = [
     say(supplyPage.circuit, { index: circuit.index + 1 }),
@@ -50,37 +55,45 @@ function showCircuit(circuit: CircuitReport, nameOf: NameOf, talk: Talk): void {
     const amps = carries
       ? say(supplyPage.carries, { amps: between(carries) })
       : supplyPage['carries-unknown']
-    talk.data(`  ${label}, ${figure(metres)} m: ${amps}`)
+    const long = say('{metres:length}', { metres, unit })
+    talk.data(`  ${label}, ${long}: ${amps}`)
     for (const finding of findings) showFinding(finding, nameOf, talk)
   }
   talk.data(`  ${supplyPage.ways}:`)
   for (const way of circuit.ways) talk.data(`    ${wayText(way, ENGLISH)}`)
 }
 
-const outcomeOf = ({ findings }: SupplyReport): 'breaks' | 'open' | 'holds' => {
-  if (findings.some(each => each.verdict === 'breaks')) return 'breaks'
-  return findings.some(each => each.verdict !== 'holds') ? 'open' : 'holds'
-}
+type Read = ReturnType<typeof surveyedCondition>
 
 /** What the readings of the survey say, where it has any. */
-function showCondition(shelf: Shelf, survey: Survey, nameOf: NameOf, talk: Talk): void {
-  const found = surveyedCondition(survey, shelf.devices)
+function showCondition(found: Read, nameOf: NameOf, talk: Talk): void {
   if (!found) return
-  talk.data(`\n${talk.bold(ENGLISH.conditionPage.title)}`)
-  if (!found.ok) {
-    talk.data(`  ${found.failure.reason}`)
-    return
-  }
-  for (const line of ENGLISH.tellCondition(found.value, nameOf)) talk.data(`  ${line}`)
+  const { conditionPage } = ENGLISH
+  talk.data(`\n${talk.bold(conditionPage.title)}`)
+  const lines = found.ok ? ENGLISH.tellCondition(found.value, nameOf) : [conditionPage.failed]
+  for (const line of lines) talk.data(`  ${line}`)
+}
+
+/** The place and the house, or that nobody looked at them. */
+function showPlace({ yard, service }: SupplyReport, nameOf: NameOf, talk: Talk): void {
+  talk.data(`\n${talk.bold(supplyPage.place)}`)
+  if (yard.length === 0) talk.data(`  ${supplyPage['place-not-told']}`)
+  for (const finding of [...yard, ...service]) showFinding(finding, nameOf, talk)
 }
 
 /** Judges what feeds a tub, by the code book of its region; no box is needed. */
 export function runSupply(shelf: Shelf, name: string, options: SupplyOptions, talk: Talk): number {
   const survey = findSurvey(shelf, name)
   const report = checkSupply(survey, shelf.devices)
-  const outcome = outcomeOf(report)
+  const condition = surveyedCondition(survey, shelf.devices)
+  const outcome = supplyOutcome(report, condition)
   if (options.page !== undefined) {
-    writeOutput(shelf, options.page, electricianPage(report, survey, ENGLISH), [name])
+    writeOutput(
+      shelf,
+      options.page,
+      electricianPage(report, survey, ENGLISH, condition ? { condition } : {}),
+      [name],
+    )
     talk.note(`page written to ${options.page}`)
   }
   if (options.json) {
@@ -90,10 +103,11 @@ export function runSupply(shelf: Shelf, name: string, options: SupplyOptions, ta
   const title = say(supplyPage.title, { tub: survey.title })
   talk.data(`${title}: ${supplyPage[outcome]}`)
   talk.data(report.book ? say(supplyPage.book, { book: report.book.name }) : supplyPage['no-book'])
+  const unit = survey.region === 'US' ? 'ft' : survey.region === 'CA' ? 'ft-m' : 'm'
   const nameOf = (id: string): string => report.names[id] ?? id
-  for (const circuit of report.circuits) showCircuit(circuit, nameOf, talk)
-  for (const finding of [...report.yard, ...report.service]) showFinding(finding, nameOf, talk)
-  showCondition(shelf, survey, nameOf, talk)
+  for (const circuit of report.circuits) showCircuit(circuit, nameOf, unit, talk)
+  showPlace(report, nameOf, talk)
+  showCondition(condition, nameOf, talk)
   talk.data('')
   if (report.asks.length === 0) talk.data(supplyPage['nothing-to-ask'])
   else talk.data(`${supplyPage.ask}:`)

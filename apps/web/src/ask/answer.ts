@@ -265,7 +265,9 @@ export const ANSWERS: Answers = {
   electrician: async (desk, { document, language, on }) => {
     const survey = surveyOf(desk, document)
     const report = checkSupply(survey, desk.shelf.devices)
-    return { html: electricianPage(report, survey, await loadWords(language), { on }) }
+    const condition = surveyedCondition(survey, desk.shelf.devices)
+    const options = { on, ...(condition ? { condition } : {}) }
+    return { html: electricianPage(report, survey, await loadWords(language), options) }
   },
   match: (desk, { document, withChanges, box }, progress) => {
     const survey = surveyOf(desk, document)

@@ -1,4 +1,11 @@
-import type { SupplyReport, Survey, Verdict } from '@tubwright/core'
+import type {
+  SupplyOutcome,
+  SupplyReport,
+  Survey,
+  surveyedCondition,
+  Verdict,
+} from '@tubwright/core'
+import { supplyOutcome } from '@tubwright/core'
 import type { Words } from '@tubwright/words'
 import { say } from '@tubwright/words'
 import type { Html } from '../sheet/markup.ts'
@@ -6,7 +13,7 @@ import { html, raw } from '../sheet/markup.ts'
 import { electricianStyle } from './electrician-style.ts'
 import { installTable } from './install-table.ts'
 import type { PointGroup } from './points.ts'
-import { headingOf, pointList, pointsIn, unreviewed } from './points.ts'
+import { headingOf, pointList, pointsIn } from './points.ts'
 import { questions } from './questions.ts'
 import { drawRun } from './run-drawing.ts'
 import { namesIn } from './run-text.ts'
@@ -18,22 +25,27 @@ import { drawYard } from './yard-drawing.ts'
 export interface ElectricianPageOptions {
   /** The day on which it is made, as a person writes it: this package has no clock. */
   readonly on?: string
+  /** What the readings of the survey come to; absent where it has none. */
+  readonly condition?: NonNullable<ReturnType<typeof surveyedCondition>>
 }
 
-const hasHeat = ({ supply }: Survey): boolean =>
-  [...supply.devices, ...supply.cables].some(each => each.heatMark)
+type Read = ElectricianPageOptions['condition']
 
-/** What shows heat breaks, whatever the figures say. */
-function outcomeOf({ findings }: SupplyReport, survey: Survey): 'holds' | 'breaks' | 'open' {
-  if (hasHeat(survey) || findings.some(each => each.verdict === 'breaks')) return 'breaks'
-  return findings.some(each => each.verdict !== 'holds') ? 'open' : 'holds'
+/** What the meter said at the tub, before anything that was calculated. */
+function readings(report: SupplyReport, words: Words, condition: Read): Html | undefined {
+  if (!condition) return undefined
+  const { conditionPage } = words
+  const lines = condition.ok
+    ? words.tellCondition(condition.value, namesIn(report))
+    : [conditionPage.failed]
+  return html`<section><h2>${conditionPage.title}</h2><ul>${lines.map(each => html`<li>${each}</li>`)}</ul></section>`
 }
 
 const OUTCOME_SIGNS = {
   holds: 'holds',
   breaks: 'breaks',
   open: 'not-shown',
-} as const satisfies Readonly<Record<ReturnType<typeof outcomeOf>, Verdict>>
+} as const satisfies Readonly<Record<SupplyOutcome, Verdict>>
 
 /** The editions that the figures of this page were read in. */
 function editionsOf({ findings }: SupplyReport): readonly string[] {
@@ -59,9 +71,8 @@ function bookText(report: SupplyReport, { codeEdition }: Survey, words: Words): 
   ].join(' ')
 }
 
-function header(report: SupplyReport, survey: Survey, words: Words): Html {
+function header(report: SupplyReport, survey: Survey, words: Words, outcome: SupplyOutcome): Html {
   const { electrician, page, sheet, supplyPage } = words
-  const outcome = outcomeOf(report, survey)
   const notice = words.hasUnreviewed
     ? html`<p><strong>${words.unreviewedNotice}</strong></p>`
     : undefined
@@ -72,33 +83,13 @@ function header(report: SupplyReport, survey: Survey, words: Words): Html {
 </header>`
 }
 
-/** Things that show heat come before any figure: they were found, not calculated. */
-function heatMarks(report: SupplyReport, { supply }: Survey, words: Words): readonly Html[] {
-  const { sheet, severities } = words
-  const nameOf = namesIn(report)
-  const marked = [
-    ...supply.devices.map(each => ({ ...each, says: 'open.heat-device' as const })),
-    ...supply.cables.map(each => ({ ...each, says: 'open.heat-cable' as const })),
-  ].filter(each => each.heatMark)
-  return marked.map(
-    ({ id, says }) =>
-      html`<li class="danger">${sign('breaks')}<span class="word">${severities.danger}</span> ${say(sheet[says], { thing: nameOf(id) })}${unreviewed(`sheet/${says}`, words)}</li>\n`,
-  )
-}
-
-function breaks(report: SupplyReport, survey: Survey, words: Words): Html | undefined {
-  const heat = heatMarks(report, survey, words)
-  if (heat.length === 0 && pointsIn(report, 'breaks').length === 0) return undefined
-  return html`<section><h2>${words.electrician.breaks}</h2>${heat.length > 0 ? html`<ul class="points breaks">${heat}</ul>` : undefined}${pointList(report, 'breaks', words)}</section>`
-}
-
 function group(report: SupplyReport, name: PointGroup, words: Words): Html | undefined {
   if (name === 'authority' || pointsIn(report, name).length === 0) return undefined
   return html`<section><h2>${words.electrician[name]}</h2>${pointList(report, name, words)}</section>`
 }
 
 /** Of breaker, wire and load alone: whatever else breaks no way mends. */
-function ways(report: SupplyReport, survey: Survey, words: Words): Html | undefined {
+function ways(report: SupplyReport, words: Words, outcome: SupplyOutcome): Html | undefined {
   const { supplyPage, electrician } = words
   const told = report.circuits.flatMap(circuit =>
     circuit.ways.map(each => {
@@ -107,8 +98,8 @@ function ways(report: SupplyReport, survey: Survey, words: Words): Html | undefi
     }),
   )
   if (told.length === 0) return undefined
-  const isBroken = outcomeOf(report, survey) === 'breaks'
-  const besides = isBroken ? html` <strong>${electrician['ways-besides']}</strong>` : undefined
+  const besides =
+    outcome === 'breaks' ? html` <strong>${electrician['ways-besides']}</strong>` : undefined
   const head = html`<strong>${electrician.ways}:</strong>`
   return told.length === 1
     ? html`<p>${head} ${told}${besides}</p>`
@@ -146,10 +137,11 @@ export function electricianPage(
   report: SupplyReport,
   survey: Survey,
   words: Words,
-  { on }: ElectricianPageOptions = {},
+  { on, condition }: ElectricianPageOptions = {},
 ): string {
   const { electrician } = words
   const title = say(electrician['title-of'], { tub: survey.title })
+  const outcome = supplyOutcome(report, condition)
   const style = electricianStyle(`${electrician.title} · ${words.page.job} ${report.survey}`)
   return `<!doctype html>\n${
     html`<html lang="${words.language}">
@@ -162,9 +154,10 @@ export function electricianPage(
 </head>
 <body>
 <main>
-${header(report, survey, words)}
-${breaks(report, survey, words)}
-${report.circuits.map(each => installTable(report, each, survey, words))}${ways(report, survey, words)}
+${header(report, survey, words, outcome)}
+${readings(report, words, condition)}
+${group(report, 'breaks', words)}
+${report.circuits.map(each => installTable(report, each, survey, words))}${ways(report, words, outcome)}
 <section class="whole"><h2>${electrician.run}</h2>${figure(drawRun(report, survey, words))}</section>
 ${survey.yard ? html`<section class="whole"><h2>${electrician.yard}</h2>${figure(drawYard(survey, report, words))}</section>` : undefined}
 ${group(report, 'differ', words)}${group(report, 'provided', words)}${group(report, 'open', words)}

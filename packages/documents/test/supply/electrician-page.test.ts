@@ -253,7 +253,7 @@ describe('what a person must not overlook', () => {
   })
 
   test('experts who differ have both their readings, and the authority is asked', () => {
-    expect(text).toContain('55 by the stricter reading, 44 by the other')
+    expect(text).toContain('55 A by the stricter reading, 44 A by the other')
     expect(text).toContain('The breaker for everything at once: which reading counts here?')
   })
 

@@ -12,12 +12,14 @@ export const SUPPLY_RULE_EN = {
   'SUPPLY-10': 'Volts left when a pump starts',
   'SUPPLY-11': 'A fault to earth is off in time',
   'SUPPLY-12': 'The ground-fault device and what lands on it',
-  'SUPPLY-13': 'Colours of neutral and earth',
+  'SUPPLY-13': 'Colours that say what they carry',
   'SUPPLY-14': 'Wiring fit for where it lies',
   'SUPPLY-15': 'Room in the conduit',
   'SUPPLY-16': 'The kind of supply',
   'SUPPLY-17': 'No volts to touch',
   'SUPPLY-18': 'The neutral is large enough',
+  'SUPPLY-19': 'Every conductor on its own terminal',
+  'SUPPLY-20': 'No marks of heat',
   'SUPPLY-40': 'The disconnect out of reach and in sight',
   'SUPPLY-41': 'An outlet for other things, neither near nor far',
   'SUPPLY-42': 'Outlets out of reach',
@@ -37,7 +39,8 @@ export const SUPPLY_RULE_EN = {
 
 /** What each finding on the supply says: figures on both sides; the verdict stands before it. */
 export const SUPPLY_SAYS_EN = {
-  'conductor-carries': '{cable}: {size} carries {may:A} where it lies; the tub takes {is:A}.',
+  'conductor-carries':
+    '{cable}: {size} carries {may:A} where it lies; the tub takes {draws:A}, which counts as {is:A} for hours.',
   'breaker-before-conductor':
     '{cable}: {size} carries {carries:A} where it lies, and a breaker of {may:A} at most may stand before it; this one is {is:A}.',
   'breaker-for-load':
@@ -62,7 +65,7 @@ export const SUPPLY_SAYS_EN = {
   'volt-drop':
     'Over {metres:length} out and back, {amps:A} take {volts:V} ({is:percent}); {may:percent} may be lost.',
   'volt-drop-advice':
-    'Over {metres:length} out and back, {amps:A} take {volts:V} ({is:percent}); {may:percent} is good practice, not a rule. Length alone explains no fault below that.',
+    'Over {metres:length} out and back, {amps:A} take {volts:V} ({is:percent}); {may:percent} is good practice, not a rule: below it length alone explains no fault.',
   'pump-start':
     'When {load} starts it takes {amps:A} for a moment, and the run takes {volts:V} ({is:percent} of its plate); from {may:percent} on it may not get away.',
   'fault-loop':
@@ -93,10 +96,33 @@ export const SUPPLY_SAYS_EN = {
   'flexible-piece':
     '{cable}: the last flexible piece is {is:length}; {may:length} is the old limit and still a rule of thumb.',
   'conduit-fill':
-    '{cable}: {count:number} conductors take {is:mm2} of a {conduit} conduit of {trade} in; {may:mm2} may be filled.',
+    '{cable}: {count:number} conductors take {is:mm2} of the {trade} in {conduit} conduit; {may:mm2} may be filled.',
   'high-leg':
     'One leg stands near 208 V to neutral: a high-leg delta. It serves no tub; an electrician has to give another supply.',
   'heater-power': '{load}: {volts:V} on a plate of {plate:V} gives {power:percent} of its power.',
+  'landed-elsewhere':
+    '{cable}: {conductor} sits on {terminal} of {device}; it belongs on {expected}. Off and locked before it is moved.',
+  'landed-right': '{cable}: every conductor lands on its own terminal.',
+  parallel:
+    '{cable}: two conductors do the work of one. Where one comes loose the other burns; conductors of this size are never doubled.',
+  'heat-mark-device':
+    '{thing} shows heat. Replace it, and cut each conductor on it back to bright copper. A heated screw or lug is never tightened again. Find out why it got hot before it gets power.',
+  'heat-mark-cable':
+    '{thing} shows heat. Cut each conductor back to bright copper; where it is too short then, replace the cable. A heated screw or lug is never tightened again. Find out why it got hot before it gets power.',
+  'no-heat-mark': '{thing} shows no marks of heat.',
+  'earth-aluminium': '{cable}: the earth of a tub has to be copper.',
+  'line-as-earth':
+    '{cable}: {conductor} is {colour} and carries a line. Whoever comes next takes it for earth.',
+  'line-as-neutral':
+    '{cable}: {conductor} is {colour} and carries a line: it has to be marked again at both ends.',
+  'neutral-missing-line':
+    '{cable} brings no neutral: with one line nothing runs without it, and its earth must not serve for it.',
+  'cord-as-run':
+    '{cable}: a cord is no wiring. It is not buried, and as the cord of a tub it is at most 15 ft long.',
+  'cord-length': '{cable} is {is:length} long; the cord of a tub is {may:length} at most.',
+  'plate-frequency': '{load} is made for {may:Hz}; the supply has {is:Hz}.',
+  'same-line': 'Two hots of this circuit come from one leg: between them there is nothing.',
+  'not-covered-cable': 'Whether this cable may lie in wet conduit is not told: ask which it is.',
   'plate-volts': '{load}: {volts:V} on a plate of {plate:V} ({share:percent}).',
   'touch-felt':
     'Somebody felt a shock or a tingle. Nobody in, off and locked at the panel, until an electrician has found the cause: that it went away clears nothing.',
@@ -225,6 +251,9 @@ export const SUPPLY_PAGE_EN = {
   book: 'By {book}; the local code and the authority decide.',
   'no-book':
     'No code book of this region is here: ask the authority. Nothing of another region is used.',
+  place: 'The place and the house',
+  'place-not-told':
+    'Nobody has told what stands around the tub: distances, lights, outlets and bonding are not judged.',
   'at-worst': 'At worst: {sentence}',
   'depends-on': '{title}: it depends on {asks}.',
   'holds-for': 'It holds for {values} ({of}).',
@@ -278,7 +307,7 @@ export const SUPPLY_ASK_EN = {
   'supply.earthing': 'how the installation is earthed: TN-S, TN-C-S, TT',
   'supply.earthLoop': 'loop impedance at the start of the run',
   'supply.devices.breaker': 'rating of the breaker',
-  'supply.devices.terminals': 'what the terminals are marked for: 60 or 75 °C',
+  'supply.devices.terminals': 'what the terminals are marked for',
   'supply.devices.enclosure': 'rating of the enclosure or switch',
   'supply.cables.where': 'where it lies',
   'supply.cables.material': 'copper or aluminium',

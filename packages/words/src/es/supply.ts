@@ -15,12 +15,14 @@ export const SUPPLY_RULE_ES: Table<typeof SUPPLY_RULE_EN> = {
   'SUPPLY-10': 'Voltios que quedan cuando arranca una bomba',
   'SUPPLY-11': 'Una falta a tierra se corta a tiempo',
   'SUPPLY-12': 'El diferencial y lo que se conecta en él',
-  'SUPPLY-13': 'Colores del neutro y de la tierra',
+  'SUPPLY-13': 'Colores que dicen lo que llevan',
   'SUPPLY-14': 'Cableado apto para donde va',
   'SUPPLY-15': 'Espacio en el tubo',
   'SUPPLY-16': 'El tipo de alimentación',
   'SUPPLY-17': 'Ningún voltio al tacto',
   'SUPPLY-18': 'El neutro es bastante grande',
+  'SUPPLY-19': 'Cada conductor en su borne',
+  'SUPPLY-20': 'Sin marcas de calor',
   'SUPPLY-40': 'El seccionador, fuera del alcance y a la vista',
   'SUPPLY-41': 'Un tomacorriente para otras cosas, ni cerca ni lejos',
   'SUPPLY-42': 'Tomacorrientes fuera del alcance',
@@ -40,7 +42,8 @@ export const SUPPLY_RULE_ES: Table<typeof SUPPLY_RULE_EN> = {
 
 /** What each finding on the supply says: figures on both sides; the verdict stands before it. */
 export const SUPPLY_SAYS_ES: Table<typeof SUPPLY_SAYS_EN> = {
-  'conductor-carries': '{cable}: {size} admite {may:A} tal como va; la bañera consume {is:A}.',
+  'conductor-carries':
+    '{cable}: {size} admite {may:A} tal como va; la bañera consume {draws:A}, que durante horas cuenta como {is:A}.',
   'breaker-before-conductor':
     '{cable}: {size} admite {carries:A} tal como va, y delante puede haber un disyuntor de {may:A} como máximo; este es de {is:A}.',
   'breaker-for-load':
@@ -66,7 +69,7 @@ export const SUPPLY_SAYS_ES: Table<typeof SUPPLY_SAYS_EN> = {
   'volt-drop':
     'En {metres:length} de ida y vuelta, {amps:A} pierden {volts:V} ({is:percent}); puede perderse {may:percent}.',
   'volt-drop-advice':
-    'En {metres:length} de ida y vuelta, {amps:A} pierden {volts:V} ({is:percent}); {may:percent} es buena práctica, no una regla. Por debajo, la longitud sola no explica ningún fallo.',
+    'En {metres:length} de ida y vuelta, {amps:A} pierden {volts:V} ({is:percent}); {may:percent} es buena práctica, no una regla: por debajo, la longitud sola no explica ningún fallo.',
   'pump-start':
     'Al arrancar, {load} consume {amps:A} un momento y el tramo pierde {volts:V} ({is:percent} de su placa); desde {may:percent} puede no arrancar.',
   'fault-loop':
@@ -101,6 +104,29 @@ export const SUPPLY_SAYS_ES: Table<typeof SUPPLY_SAYS_EN> = {
   'high-leg':
     'Una fase está cerca de 208 V a neutro: un triángulo con fase alta. No sirve a ninguna bañera; un electricista ha de dar otra alimentación.',
   'heater-power': '{load}: {volts:V} en una placa de {plate:V} dan {power:percent} de su potencia.',
+  'landed-elsewhere':
+    '{cable}: {conductor} está en {terminal} de {device}; va en {expected}. Apagar y bloquear antes de moverlo.',
+  'landed-right': '{cable}: cada conductor está en su borne.',
+  parallel:
+    '{cable}: dos conductores hacen el trabajo de uno. Si uno se suelta, el otro arde; los de este tamaño nunca se doblan.',
+  'heat-mark-device':
+    '{thing} muestra calor. Sustituirlo, y cortar cada conductor suyo hasta cobre limpio. Un tornillo o terminal recalentado nunca se vuelve a apretar. Averiguar por qué se calentó antes de darle tensión.',
+  'heat-mark-cable':
+    '{thing} muestra calor. Cortar cada conductor hasta cobre limpio; si entonces queda corto, sustituir el cable. Un tornillo o terminal recalentado nunca se vuelve a apretar. Averiguar por qué se calentó antes de darle tensión.',
+  'no-heat-mark': '{thing} no muestra calor.',
+  'earth-aluminium': '{cable}: la tierra de una bañera ha de ser de cobre.',
+  'line-as-earth':
+    '{cable}: {conductor} es {colour} y lleva una línea. Quien venga después lo tomará por tierra.',
+  'line-as-neutral':
+    '{cable}: {conductor} es {colour} y lleva una línea: ha de marcarse de nuevo en los dos extremos.',
+  'neutral-missing-line':
+    '{cable} no trae neutro: con una sola línea nada funciona sin él, y su tierra no debe hacer de neutro.',
+  'cord-as-run':
+    '{cable}: un cordón no es cableado. No se entierra, y como cordón de una bañera mide 15 ft como máximo.',
+  'cord-length': '{cable} mide {is:length}; el cordón de una bañera mide {may:length} como máximo.',
+  'plate-frequency': '{load} está hecho para {may:Hz}; la alimentación tiene {is:Hz}.',
+  'same-line': 'Los dos vivos de este circuito vienen de una misma línea: entre ellos no hay nada.',
+  'not-covered-cable': 'No se ha dicho si este cable puede ir en tubo mojado: preguntar cuál es.',
   'plate-volts': '{load}: {volts:V} en una placa de {plate:V} ({share:percent}).',
   'touch-felt':
     'Alguien sintió una descarga o un hormigueo. Nadie dentro, apagado y bloqueado en el cuadro hasta que un electricista halle la causa: que se haya ido no aclara nada.',
@@ -242,6 +268,9 @@ export const SUPPLY_PAGE_ES: Table<typeof SUPPLY_PAGE_EN> = {
   book: 'Según {book}; deciden el código local y la autoridad.',
   'no-book':
     'Aquí no hay código de esta región: pregunte a la autoridad. No se usa nada de otra región.',
+  place: 'El lugar y la casa',
+  'place-not-told':
+    'Nadie ha dicho qué hay alrededor de la bañera: no se juzgan distancias, luces, enchufes ni equipotencial.',
   'at-worst': 'En el peor caso: {sentence}',
   'depends-on': '{title}: depende de {asks}.',
   'holds-for': 'Se cumple para {values} ({of}).',
@@ -296,7 +325,7 @@ export const SUPPLY_ASK_ES: Table<typeof SUPPLY_ASK_EN> = {
   'supply.earthing': 'cómo se pone a tierra la instalación: TN-S, TN-C-S, TT',
   'supply.earthLoop': 'impedancia de bucle al inicio del tramo',
   'supply.devices.breaker': 'valor del disyuntor',
-  'supply.devices.terminals': 'para qué están marcados los bornes: 60 o 75 °C',
+  'supply.devices.terminals': 'para qué están marcados los bornes',
   'supply.devices.enclosure': 'valor de la envolvente o del conmutador',
   'supply.cables.where': 'por dónde va',
   'supply.cables.material': 'cobre o aluminio',

@@ -1,3 +1,4 @@
+import { supplyOutcome } from '@tubwright/core'
 import { say } from '@tubwright/words'
 import type { ReactNode } from 'react'
 import { Link, useParams } from 'wouter'
@@ -9,9 +10,8 @@ import { Condition, isShownDanger } from './condition.tsx'
 import { Drawing } from './drawing.tsx'
 import { ElectricianPage } from './electrician-page.tsx'
 import { FindingGroup } from './finding-card.tsx'
-import { HeatMarks, useHeatMarks } from './heat-marks.tsx'
 import { RunLine } from './run-line.tsx'
-import { outcomeOf, sortFindings } from './sort-findings.ts'
+import { sortFindings } from './sort-findings.ts'
 import { Ways } from './ways.tsx'
 
 /** Verdict first, then the run, what is wrong with it, what can be done and what to ask. */
@@ -22,7 +22,6 @@ export function Report({ judged }: { readonly judged: JudgedSupply }): ReactNode
   const sorted = sortFindings(report.findings)
   return (
     <>
-      <HeatMarks />
       <Lead judged={judged} />
       {judged.condition && <Condition found={judged.condition} />}
       {words.hasUnreviewed && <p className="card">{words.unreviewedNotice}</p>}
@@ -58,13 +57,12 @@ export function Report({ judged }: { readonly judged: JudgedSupply }): ReactNode
 function Lead({ judged: { report, condition } }: { readonly judged: JudgedSupply }): ReactNode {
   const web = useWeb()
   const { words } = useApp()
-  // What shows heat breaks, and so does what a meter shows, whatever the figures say.
-  const isFound = [useHeatMarks().length > 0, isShownDanger(condition)].some(Boolean)
-  const outcome = isFound ? 'breaks' : outcomeOf(report)
+  // What a meter shows breaks, whatever the figures say.
+  const outcome = supplyOutcome(report, condition)
   const { breaks, differ, open, holds } = sortFindings(report.findings)
   const counted = (key: 'breaks' | 'differ' | 'open' | 'holds', count: number) =>
     count > 0 ? [say(web[`supply.count-${key}`], { count: String(count) })] : []
-  const isDangerous = isFound || breaks.some(each => each.severity === 'danger')
+  const isDangerous = isShownDanger(condition) || breaks.some(each => each.severity === 'danger')
   return (
     <section className="card supply-lead" role="status" data-supply={outcome}>
       <p className="lead">

@@ -1,4 +1,4 @@
-import type { CodeFinding, SupplyReport } from '@tubwright/core'
+import type { CodeFinding } from '@tubwright/core'
 
 /** What the findings come to, as a person heeds them. */
 export interface Sorted {
@@ -17,11 +17,4 @@ export function sortFindings(findings: readonly CodeFinding[]): Sorted {
     open: of('not-shown', 'provided'),
     holds: of('holds'),
   }
-}
-
-/** The verdict on the whole supply. */
-export function outcomeOf({ findings }: SupplyReport): 'breaks' | 'open' | 'holds' {
-  const { breaks, differ, open } = sortFindings(findings)
-  if (breaks.length > 0) return 'breaks'
-  return differ.length + open.length > 0 ? 'open' : 'holds'
 }

@@ -21,6 +21,10 @@ interface AmericanTables {
 const columnOf = (rated: RatedTemperature): HeatColumn | undefined =>
   rated === '70 °C' ? undefined : rated
 
+/** The column of 90 °C is for corrections only, whatever terminals are marked for. */
+const atTerminal = (rated: RatedTemperature): HeatColumn | undefined =>
+  rated === '90 °C' ? '75 °C' : columnOf(rated)
+
 function cordAmpacity(
   { cord, ...tables }: AmericanTables,
   { size, material, ambient, loaded, alongside }: LaidConductor,
@@ -49,7 +53,7 @@ export function americanAmpacity(
   laid: LaidConductor,
 ): Ampacity | undefined {
   const { size, material, method, ambient, loaded, alongside } = laid
-  const [insulation, terminals] = [columnOf(laid.insulation), columnOf(laid.terminals)]
+  const [insulation, terminals] = [columnOf(laid.insulation), atTerminal(laid.terminals)]
   if (!insulation || !terminals) return undefined
   if (method === 'cord') return cordAmpacity(tables, laid, insulation, terminals)
   const printed = tables.printed(material, size.text, insulation)

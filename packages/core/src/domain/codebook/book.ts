@@ -64,6 +64,8 @@ export interface Codebook {
   readonly lasting: Cited<number> & { readonly isDisputed: boolean }
   /** The least earth conductor. */
   readonly earth: (ask: EarthAsk) => Cited<ConductorSize> | undefined
+  /** Where the earth conductor of a tub has to be copper. */
+  readonly copperEarth: Printed | undefined
   /**
    * The least earth conductor that bears a fault of so many amps for so long [mm²], by its heat; undefined
    * where the book asks for its table alone.

@@ -66,3 +66,5 @@ export interface Verification extends PlanWeight {
 export type VerifyFailure =
   | { readonly reason: 'limit-reached'; readonly limit: number }
   | { readonly reason: 'no-network'; readonly details: readonly string[] }
+
+export type { CodeFinding, SupplyReport } from './supply/artifact.ts'

@@ -15,7 +15,9 @@ import { enclosure } from './rules/supply/enclosure.ts'
 import { faultLoop } from './rules/supply/fault-loop.ts'
 import { groundBonding } from './rules/supply/ground-bonding.ts'
 import { groundFault } from './rules/supply/ground-fault.ts'
+import { heatMarks } from './rules/supply/heat-marks.ts'
 import { hiddenJoint } from './rules/supply/hidden-joint.ts'
+import { landings } from './rules/supply/landings.ts'
 import { lights } from './rules/supply/lights.ts'
 import { metalBonded } from './rules/supply/metal-bonded.ts'
 import { neutralConductor } from './rules/supply/neutral.ts'
@@ -45,10 +47,13 @@ export const FEED_GATES: readonly SupplyRule[] = [
   neutralSize,
   groundFault,
   system,
+  landings,
+  heatMarks,
 ]
 
-/** Every rule of the supply, by its number. */
+/** Every rule of the supply: what was found before what is calculated, then by their numbers. */
 export const SUPPLY_RULES: readonly SupplyRule[] = [
+  heatMarks,
   conductorCarries,
   breakerBeforeConductor,
   breakerForLoad,
@@ -67,6 +72,7 @@ export const SUPPLY_RULES: readonly SupplyRule[] = [
   system,
   touchVolts,
   neutralSize,
+  landings,
   disconnectPlace,
   convenienceReceptacle,
   receptacleDistance,

@@ -82,6 +82,7 @@ export const AS_NZS: Codebook = {
   greatestBreaker: (amps): Cited<number> => ({ value: amps, by: OVERLOAD }),
   lasting: { value: 1, by: OVERLOAD, isDisputed: false },
   earth,
+  copperEarth: undefined,
   byFaultHeat: undefined,
   drop: { value: DROP_PERCENT.network / 100, by: DROP, isLaw: true },
   loop: undefined,

@@ -90,6 +90,7 @@ export const BS_7671: Codebook = {
   greatestBreaker: amps => ({ value: amps, by: OVERLOAD }),
   lasting: { value: 1, by: OVERLOAD, isDisputed: false },
   earth,
+  copperEarth: undefined,
   byFaultHeat: (amps, seconds, insulation) => ({
     value: adiabaticSize(
       amps,

@@ -50,6 +50,7 @@ export const CE_CODE: Codebook = {
   // A breaker without a mark carries 80 % continuously.
   lasting: { value: 1.25, by: CE_RULE_8_104, isDisputed: true },
   earth,
+  copperEarth: undefined,
   byFaultHeat: undefined,
   drop: {
     value: 0.03,

@@ -85,6 +85,7 @@ export const HD_60364: Codebook = {
   greatestBreaker: (amps): Cited<number> => ({ value: amps, by: OVERLOAD }),
   lasting: { value: 1, by: OVERLOAD, isDisputed: false },
   earth,
+  copperEarth: undefined,
   byFaultHeat: undefined,
   drop: { value: DROP_PERCENT.public.other / 100, by: DROP, isLaw: false },
   loop: undefined,

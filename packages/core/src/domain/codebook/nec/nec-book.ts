@@ -70,6 +70,7 @@ export const NEC: Codebook = {
   greatestBreaker: breakerBefore,
   lasting: { value: CONTINUOUS.share, by: CONTINUOUS, isDisputed: true },
   earth,
+  copperEarth: TUB_EARTH,
   byFaultHeat: undefined,
   drop: {
     value: 0.03,

@@ -1,11 +1,13 @@
+import { invariant } from '../../../base/invariant.ts'
 import type { Outcome } from '../../../base/outcome.ts'
+import { ok } from '../../../base/outcome.ts'
 import type { Catalogue } from '../../../domain/job.ts'
 import type { Load, PoweredLoad } from '../../../domain/load/load.ts'
 import { isMotor } from '../../../domain/load/load.ts'
 import type { Situation } from '../../../domain/supply/readings.ts'
 import { isOnSupply, lumped } from '../../../domain/wiring/supply-loads.ts'
 import type { Survey } from '../../survey/artifact.ts'
-import type { ConditionFailure, SituatedLoad, SupplyCondition } from './artifact.ts'
+import type { ConditionFailure, FittingFault, SituatedLoad, SupplyCondition } from './artifact.ts'
 import { meterReadings } from './meter-readings.ts'
 import { nameCondition } from './name-condition.ts'
 
@@ -56,10 +58,52 @@ export function surveyedCondition(
     })
   const hasNeutral = arriving.includes('leg1') && arriving.includes('neutral')
   const isIdleLoaded = loads.some(each => each.on.includes('idle'))
-  return nameCondition({
-    tub: survey,
-    devices,
-    loads: [...loads, ...(hasNeutral && !isIdleLoaded ? [TRANSFORMER] : [])],
-    readings: meterReadings(survey.readings, survey.loads.find(isHeater)?.id),
-  })
+  const readings = meterReadings(survey.readings, survey.loads.find(isHeater)?.id)
+  if (readings.length === 0) return undefined
+  const own = [...loads, ...(hasNeutral && !isIdleLoaded ? [TRANSFORMER] : [])]
+  const either = arriving.includes('leg2') ? onEitherLeg(own) : [own]
+  const found = either.map(each => nameCondition({ tub: survey, devices, loads: each, readings }))
+  const failed = found.find(each => !each.ok)
+  if (failed) return failed
+  const named = joined(found.flatMap(each => (each.ok ? [each.value] : [])))
+  return ok(arriving.includes('leg2') ? named : withoutLegs(named))
 }
+
+const LEGS_MOST = 3 // loads to neutral whose legs are tried one by one; more of them go together
+
+/** Nobody surveyed on which leg a load to neutral hangs: every way of it. */
+function onEitherLeg(loads: readonly SituatedLoad[]): readonly (readonly SituatedLoad[])[] {
+  const free = loads.filter(each => each.between[1] === 'neutral').map(each => each.id)
+  const groups = free.length <= LEGS_MOST ? free.map(each => [each]) : [free]
+  const onLeg2 = (group: readonly string[], set: readonly SituatedLoad[]) =>
+    set.map(each =>
+      group.includes(each.id) ? { ...each, between: ['leg2', 'neutral'] as const } : each,
+    )
+  let all: readonly (readonly SituatedLoad[])[] = [loads]
+  for (const group of groups) all = all.flatMap(set => [set, onLeg2(group, set)])
+  return all
+}
+
+/** What fits in any of some ways fits; what all that have a name call it is its name. */
+function joined(found: readonly SupplyCondition[]): SupplyCondition {
+  const fitting = found.filter(each => each.fits.length > 0)
+  const [first, ...others] = fitting.length > 0 ? fitting : found
+  invariant(first !== undefined, 'a supply is tried in one way at least')
+  return others.reduce((a, b) => {
+    const isSame = a.named !== undefined && a.named === b.named
+    const { named: _, ...rest } = a
+    const fits = [...a.fits, ...b.fits.filter(each => !a.fits.some(one => isAlike(one, each)))]
+    return { ...(isSame ? a : rest), fits, dangers: [...a.dangers, ...b.dangers] }
+  }, first)
+}
+
+const isAlike = (a: FittingFault, b: FittingFault): boolean =>
+  a.fault.kind === b.fault.kind &&
+  JSON.stringify([a.places, whatOf(a)]) === JSON.stringify([b.places, whatOf(b)])
+
+const whatOf = ({ fault }: FittingFault): unknown =>
+  'conductor' in fault ? fault.conductor : 'line' in fault ? fault.line : ''
+
+/** With one line there is no other leg to be fed back by: it is off, tripped or open. */
+const withoutLegs = (found: SupplyCondition): SupplyCondition =>
+  found.named === 'leg-open' ? { ...found, named: 'off' } : found

@@ -65,6 +65,12 @@ export interface SupplyEvidence {
 
 export const isAmerican = (region: Region): boolean => region === 'US' || region === 'CA'
 
-/** Segments that were laid on the spot: a cord with a moulded end was judged with the tub it belongs to. */
+/** Segments that a table can judge: a cord with a moulded end by its own table, where a book has one. */
+export const judged = (
+  { survey: { region } }: SupplyEvidence,
+  { segments }: CircuitEvidence,
+): readonly Segment[] => segments.filter(({ cable }) => !cable.moulded || isAmerican(region))
+
+/** Segments that were laid on the spot: a cord with a moulded end came with the tub. */
 export const fixed = ({ segments }: CircuitEvidence): readonly Segment[] =>
   segments.filter(({ cable }) => !cable.moulded)

@@ -86,6 +86,16 @@ const INSULATIONS: Readonly<Record<'america' | 'elsewhere', readonly RatedTemper
 const countsNeutral = ({ supply }: Survey): boolean =>
   supply.system === 'two-legs-of-wye' || supply.system === 'three-phase-230-400'
 
+/** A cord that is listed with its tub: by the table of cords, as it was tested. */
+const LISTED_CORD = {
+  material: given('copper' as const),
+  insulation: given('60 °C' as const),
+  method: given('cord' as const),
+  ambient: given(30),
+  alongside: given(0),
+  terminals: given('60 °C' as const),
+} satisfies Partial<Segment>
+
 function segmentOf(survey: Survey, cable: Cable): Segment {
   const at = `supply.cables.${cable.id}`
   const of = (test: (does: FeedFunction) => boolean) =>
@@ -99,6 +109,7 @@ function segmentOf(survey: Survey, cable: Cable): Segment {
     ALONGSIDE_UNKNOWN,
     `${at}.alongside`,
   )
+  const cord = cable.moulded && america === 'america' ? LISTED_CORD : {}
   return {
     cable,
     at,
@@ -118,6 +129,7 @@ function segmentOf(survey: Survey, cable: Cable): Segment {
     ambient: ambientOf(cable, at),
     alongside: { ...alongside, values: alongside.values.map(Number) },
     terminals: terminalsOf(survey, cable),
+    ...cord,
   }
 }
 

@@ -1,6 +1,6 @@
 import type { Possible } from '../../../base/possible.ts'
 import { given } from '../../../base/possible.ts'
-import { nextRating } from '../../../domain/codebook/book.ts'
+import type { Codebook } from '../../../domain/codebook/book.ts'
 import type { ConductorSize } from '../../../domain/conductor.ts'
 import { AREAS, GAUGES, sizeFrom } from '../../../domain/conductor.ts'
 import type { CodeFinding, FeedWay } from './artifact.ts'
@@ -66,31 +66,61 @@ const sizesFor = (
   return all.flatMap(text => sizeFrom(text) ?? []).filter(each => each.mm2 > least)
 }
 
-/** The thinnest wire with which the breaker that is needed holds, or else may hold. */
-function thickerWire(
+/** Rules that another breaker, another setting or another wire can mend; what else breaks is mended first. */
+const FEED_RULES = ['SUPPLY-1', 'SUPPLY-2', 'SUPPLY-3', 'SUPPLY-4', 'SUPPLY-5']
+
+/** Breakers that let everything run, the smallest first. */
+const breakersFor = ({ ratings }: Codebook, least: number): readonly number[] =>
+  ratings.value.filter(each => each >= least * (1 - 1e-9) && each <= MOST_BREAKER)
+
+const MOST_BREAKER = 100 // [A] no portable tub is behind more; common practice, no source
+
+/** The first of some ways that holds, else the first that is open, else the first. */
+function firstGood(ways: Iterable<FeedWay>): FeedWay | undefined {
+  let second: FeedWay | undefined
+  for (const way of ways) {
+    if (way.outcome === 'holds') return way
+    if (!second || (second.outcome === 'breaks' && way.outcome === 'open')) second = way
+  }
+  return second
+}
+
+function* otherBreakers(
   gates: Gates,
   evidence: SupplyEvidence,
   circuit: CircuitEvidence,
-  breaker: number,
-): FeedWay | undefined {
-  let open: FeedWay | undefined
+  breakers: readonly number[],
+): Generator<FeedWay> {
+  for (const breaker of breakers)
+    yield tried(gates, changed(evidence, circuit, { breaker: given(breaker) }), {
+      kind: 'change-breaker',
+      breaker,
+    })
+}
+
+/** Thicker wires, the thinnest first, each behind every breaker that would do. */
+function* thickerWires(
+  gates: Gates,
+  evidence: SupplyEvidence,
+  circuit: CircuitEvidence,
+  breakers: readonly number[],
+): Generator<FeedWay> {
   for (const size of sizesFor(evidence, circuit.segments)) {
     const segments = resized(circuit.segments, size)
-    const way = tried(gates, changed(evidence, circuit, { breaker: given(breaker), segments }), {
-      kind: 'change-wire',
-      breaker,
-      size: size.text,
-    })
-    if (way.outcome === 'holds') return way
-    if (way.outcome === 'open') open ??= way
+    for (const breaker of breakers)
+      yield tried(gates, changed(evidence, circuit, { breaker: given(breaker), segments }), {
+        kind: 'change-wire',
+        breaker,
+        size: size.text,
+      })
   }
-  return open
 }
 
 /**
  * What can be done so that supply and tub fit, the cheapest kind first: keep it, set the box lower,
  * change the breaker, change the wire. Each is judged by the same rules as what is there; what is
- * dearer is looked at only where everything cheaper fails.
+ * dearer is looked at only where everything cheaper fails, and nothing of it where something breaks
+ * that none of them mends.
  */
 export function waysWith(
   gates: Gates,
@@ -99,13 +129,15 @@ export function waysWith(
 ): readonly FeedWay[] {
   const { book } = evidence
   if (!book) return []
-  const lasting = book.lasting.value
   const draws = greatest(circuit.draws)
   const breaker = greatest(circuit.breaker)
-  const limit = Math.min(...circuit.breaker.values) / lasting
-  const needed = nextRating(book, lasting * draws)
+  const keep = tried(gates, changed(evidence, circuit, {}), { kind: 'keep', breaker })
+  const isFeed = keep.against.every(each => FEED_RULES.includes(each))
+  // Nobody knows what it takes: then nobody knows what would be enough.
+  if (keep.outcome !== 'breaks' || !isFeed || circuit.draws.kind === 'unknown') return [keep]
+  const limit = Math.min(...circuit.breaker.values) / book.lasting.value
+  const breakers = breakersFor(book, book.lasting.value * draws)
   const kinds: readonly (() => FeedWay | undefined)[] = [
-    () => tried(gates, changed(evidence, circuit, {}), { kind: 'keep', breaker }),
     () =>
       limit < draws
         ? tried(gates, changed(evidence, circuit, { draws: given(limit) }), {
@@ -115,15 +147,17 @@ export function waysWith(
           })
         : undefined,
     () =>
-      needed === undefined || needed === breaker
-        ? undefined
-        : tried(gates, changed(evidence, circuit, { breaker: given(needed) }), {
-            kind: 'change-breaker',
-            breaker: needed,
-          }),
-    () => (needed === undefined ? undefined : thickerWire(gates, evidence, circuit, needed)),
+      firstGood(
+        otherBreakers(
+          gates,
+          evidence,
+          circuit,
+          breakers.filter(each => each !== breaker),
+        ),
+      ),
+    () => firstGood(thickerWires(gates, evidence, circuit, breakers)),
   ]
-  const ways: FeedWay[] = []
+  const ways: FeedWay[] = [keep]
   for (const kind of kinds) {
     const way = kind()
     if (way) ways.push(way)

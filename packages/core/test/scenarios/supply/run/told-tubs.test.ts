@@ -77,15 +77,13 @@ describe('a run patched together from ten pieces', () => {
 
   test('each kind and trade size of conduit has its own room; what lies in none has none', () => {
     const fills = findings.filter(each => each.rule === 'SUPPLY-15')
-    expect(fills.map(({ params }) => `${params['conduit']} ${params['trade']}`).sort()).toEqual([
+    const judged = fills.filter(each => each.isCovered)
+    expect(judged.map(({ params }) => `${params['conduit']} ${params['trade']}`)).toEqual([
       'EMT 1/2',
-      'FMC 1-1/4',
-      'PVC 40 3/4',
-      'PVC 80 1',
     ])
-    expect(survey.supply.cables.some(each => JSON.stringify(each.conduit).includes('1-1/2'))).toBe(
-      true,
-    )
+    // FMC 1-1/4, PVC 40 3/4 and PVC 80 1 hold wires of other circuits, of which nobody told how thick.
+    const crowded = fills.filter(each => !each.isCovered).map(each => each.subjects[0])
+    expect(crowded).toEqual(['piece-1', 'piece-8', 'piece-9'])
   })
 
   test('the hidden joint, the taped neutral and the small isolators are found', () => {

@@ -7,7 +7,7 @@ import type {
   Segment,
   SupplyEvidence,
 } from '../../supply/evidence.ts'
-import { fixed } from '../../supply/evidence.ts'
+import { judged } from '../../supply/evidence.ts'
 import { laidInputs, laidOf } from '../../supply/laid.ts'
 import type { SupplyRule } from '../../supply/rule.ts'
 import { conclude, notCovered, within } from '../../supply/rule.ts'
@@ -16,7 +16,7 @@ import { conclude, notCovered, within } from '../../supply/rule.ts'
  * One conductor of each size that carries current; a neutral between two lines carries their
  * difference and is judged where it is solved.
  */
-function judged({ cable, lines }: Segment): readonly CableConductor[] {
+function conductorsOf({ cable, lines }: Segment): readonly CableConductor[] {
   const carrying = cable.conductors.filter(each => {
     const does = ownFunction(each.function)
     return !isEarth(does) && (does !== 'neutral' || lines.length === 1)
@@ -61,8 +61,8 @@ export const breakerBeforeConductor: SupplyRule = {
   source: 'NEC 240.4, 240.6(A); BS 7671 433.1.1; HD 60364-4-43',
   check: evidence =>
     evidence.circuits.flatMap(circuit =>
-      fixed(circuit).flatMap(segment =>
-        judged(segment).map(conductor => judge(evidence, circuit, segment, conductor)),
+      judged(evidence, circuit).flatMap(segment =>
+        conductorsOf(segment).map(conductor => judge(evidence, circuit, segment, conductor)),
       ),
     ),
 }

@@ -1,4 +1,5 @@
 import { isEarth } from '../../../../domain/board/board.ts'
+import type { ColourCode } from '../../../../domain/codebook/colours.ts'
 import { COLOUR_CODES, TAPED_FROM_AWG } from '../../../../domain/codebook/colours.ts'
 import { ownFunction } from '../../../../domain/supply/circuits.ts'
 import type { CodeFinding } from '../../supply/artifact.ts'
@@ -29,6 +30,17 @@ function tapedJudgement(
     : fact(true, { message: 'colour-taped', clause: code, params })
 }
 
+/** A line in the colour of the earth misleads whoever comes next; in that of the neutral it is marked again. */
+function lineJudgement(
+  code: ColourCode,
+  { colour, taped = colour, size }: CableConductor,
+): PointFinding {
+  const params = { colour, taped, size: size.text }
+  if (code.earth.includes(colour))
+    return fact(false, { message: 'line-as-earth', clause: code, params, severity: 'danger' })
+  return fact(!code.neutral.includes(taped), { message: 'line-as-neutral', clause: code, params })
+}
+
 function judge(
   evidence: SupplyEvidence,
   { cable }: Segment,
@@ -36,10 +48,9 @@ function judge(
 ): readonly CodeFinding[] {
   const code = COLOUR_CODES[evidence.survey.region]
   const does = ownFunction(conductor.function)
-  // A bare neutral is a matter of its own.
-  if (does === 'neutral' && conductor.colour === 'bare') return []
+  // Bare conductors are a matter of their own.
+  if (conductor.colour === 'bare') return []
   const meant = does === 'neutral' ? code.neutral : isEarth(does) ? code.earth : undefined
-  if (!meant) return []
   const about = {
     rule: supplyColours.id,
     subjects: [cable.id],
@@ -47,13 +58,16 @@ function judge(
     severity: 'caution' as const,
     params: { cable: cable.label, conductor: conductor.id },
   }
-  return [conclude(about, {}, () => tapedJudgement(evidence, conductor, meant))]
+  if (meant) return [conclude(about, {}, () => tapedJudgement(evidence, conductor, meant))]
+  return conclude(about, {}, () => lineJudgement(code, conductor)).verdict === 'holds'
+    ? []
+    : [conclude(about, {}, () => lineJudgement(code, conductor))]
 }
 
 /** Neutral and earth have their colours along their whole length; tape serves on large ones only. */
 export const supplyColours: SupplyRule = {
   id: 'SUPPLY-13',
-  title: 'Colours of neutral and earth',
+  title: 'Colours that say what they carry',
   about: 'segment',
   source: 'NEC 200.6, 250.119; CE Code 4-036; IEC 60445; AS/NZS 3000 3.8',
   check: evidence =>

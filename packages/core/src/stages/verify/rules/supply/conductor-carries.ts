@@ -1,12 +1,32 @@
+import { atMost } from '../../../../base/compare.ts'
+import type { Ampacity, Codebook } from '../../../../domain/codebook/book.ts'
 import type { CodeFinding } from '../../supply/artifact.ts'
 import type { CircuitEvidence, Segment, SupplyEvidence } from '../../supply/evidence.ts'
-import { fixed } from '../../supply/evidence.ts'
+import { judged } from '../../supply/evidence.ts'
 import { laidInputs, laidOf } from '../../supply/laid.ts'
-import type { SupplyRule } from '../../supply/rule.ts'
+import type { PointFinding, SupplyRule } from '../../supply/rule.ts'
 import { conclude, notCovered, within } from '../../supply/rule.ts'
 
 /** Each size among the lines once: a run is as good as its thinnest. */
 const thinnest = ({ lines }: Segment) => lines.toSorted((a, b) => a.size.mm2 - b.size.mm2)[0]
+
+/** A load that lasts counts for more; experts differ on whether a tub is one. */
+function judgePoint(
+  { lasting }: Codebook,
+  draws: number,
+  { amps, printed, limitedBy, by }: Ampacity,
+): PointFinding {
+  const strict = lasting.value * draws
+  const found = within(strict, amps, {
+    message: 'conductor-carries',
+    saysTight: true,
+    clause: by,
+    params: { draws, printed, limitedBy },
+  })
+  if (found.verdict === 'holds' || !lasting.isDisputed || !atMost(draws, amps)) return found
+  const readings = { strict, lenient: draws, decides: 'authority' as const }
+  return { ...found, verdict: 'experts-differ', readings }
+}
 
 function judge(
   { book }: SupplyEvidence,
@@ -23,15 +43,8 @@ function judge(
   }
   return [
     conclude(about, { ...laidInputs(segment), draws }, point => {
-      const may = book?.ampacity(laidOf(segment, line.size, point))
-      return may
-        ? within(point.draws, may.amps, {
-            message: 'conductor-carries',
-            saysTight: true,
-            clause: may.by,
-            params: { printed: may.printed, limitedBy: may.limitedBy },
-          })
-        : notCovered('ampacity')
+      const carries = book?.ampacity(laidOf(segment, line.size, point))
+      return book && carries ? judgePoint(book, point.draws, carries) : notCovered('ampacity')
     }),
   ]
 }
@@ -44,6 +57,6 @@ export const conductorCarries: SupplyRule = {
   source: 'NEC 310.16, 310.15(B), 310.15(C), 110.14(C); BS 7671 appendix 4; HD 60364-5-52',
   check: evidence =>
     evidence.circuits.flatMap(circuit =>
-      fixed(circuit).flatMap(segment => judge(evidence, circuit, segment)),
+      judged(evidence, circuit).flatMap(segment => judge(evidence, circuit, segment)),
     ),
 }

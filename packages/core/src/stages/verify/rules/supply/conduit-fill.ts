@@ -11,7 +11,10 @@ import { conclude, fact, notCovered, within } from '../../supply/rule.ts'
 const NOTHING = 'conduit-none'
 const SQUARE_METRES = 0.0254 * 0.0254 // [m²] of a square inch
 
-function judge({ at, cable, method }: Segment): readonly CodeFinding[] {
+/** Where it fits into whatever it may be, the one that it names is none that was found. */
+const isOpen = ({ params }: CodeFinding): boolean => params['known'] === 'no'
+
+function judge({ at, cable, method, alongside }: Segment): readonly CodeFinding[] {
   const sizes = cable.conductors.map(each => each.size.text)
   const { kind, size } = cable.conduit ?? {}
   return [
@@ -20,16 +23,23 @@ function judge({ at, cable, method }: Segment): readonly CodeFinding[] {
         rule: conduitFill.id,
         subjects: [cable.id],
         severity: 'warning',
-        params: { cable: cable.label, count: sizes.length },
+        params: {
+          cable: cable.label,
+          count: sizes.length,
+          known: kind?.kind === 'known' && size?.kind === 'known' ? 'yes' : 'no',
+        },
       },
       {
         method,
+        alongside,
         kind: choiceOf(kind, CONDUITS, `${at}.conduit.kind`),
         size: choiceOf(size, TRADE_SIZES, `${at}.conduit.size`),
       },
       point => {
         if (point.method !== 'conduit' && point.method !== 'flexible-conduit')
           return fact(true, { message: NOTHING })
+        // What else lies in it takes room too, and nobody said how much.
+        if (point.alongside > 0) return notCovered('fill')
         const fill = fillOf({ conduit: point.kind, tradeSize: point.size }, sizes)
         return fill
           ? within(fill.taken * SQUARE_METRES, fill.limit * SQUARE_METRES, {
@@ -55,7 +65,9 @@ export const conduitFill: SupplyRule = {
           segments
             .filter(({ cable }) => !cable.moulded)
             .flatMap(judge)
-            .filter(each => each.message !== NOTHING),
+            .filter(
+              each => each.message !== NOTHING && !(each.verdict === 'holds' && isOpen(each)),
+            ),
         )
       : [],
 }

@@ -2,7 +2,10 @@ import { atMost } from '../../../../base/compare.ts'
 import type { CodeFinding } from '../../supply/artifact.ts'
 import type { Segment, SupplyEvidence } from '../../supply/evidence.ts'
 import type { PointFinding, SupplyRule } from '../../supply/rule.ts'
-import { conclude, fact } from '../../supply/rule.ts'
+import { conclude, fact, notCovered, within } from '../../supply/rule.ts'
+
+/** The longest cord of a tub [m]: 15 ft. @source [NEC-680] 680.42(A)(2) */
+const CORD_MOST = 4.572
 
 const TUB_WIRING = {
   standard: 'NEC',
@@ -21,9 +24,14 @@ const indoors = (params: PointFinding['params']): PointFinding => ({
   readings: { strict: 1, lenient: 0, decides: 'authority' },
 })
 
-function judge({ cable, earth, where, method }: Segment): readonly CodeFinding[] {
-  if (!earth) return []
-  const params = { cable: cable.label, colour: earth.colour }
+function judge(
+  { survey: { region } }: SupplyEvidence,
+  { cable, earth, where, method }: Segment,
+): readonly CodeFinding[] {
+  const params = { cable: cable.label, colour: earth?.colour ?? '' }
+  const isLong = !atMost(cable.length.si, CORD_MOST)
+  // Elsewhere it is common practice, without a clause.
+  const clause = region === 'US' ? TUB_WIRING : undefined
   return [
     conclude(
       {
@@ -37,15 +45,33 @@ function judge({ cable, earth, where, method }: Segment): readonly CodeFinding[]
       point => {
         const isSheathed = point.method.startsWith('sheathed-cable')
         if (isSheathed && point.where !== 'indoors')
-          return fact(false, { message: 'sheathed-outdoors', clause: TUB_WIRING, params })
-        if (earth.colour !== 'bare')
-          return fact(true, { message: 'earth-insulated', clause: TUB_WIRING, params })
-        return isSheathed
-          ? indoors(params)
-          : fact(false, { message: 'earth-bare', clause: TUB_WIRING, params })
+          return fact(false, { message: 'sheathed-outdoors', clause, params })
+        if (point.method === 'cord' && (isLong || point.where === 'underground'))
+          return fact(false, { message: 'cord-as-run', clause, params })
+        // A cable in conduit outdoors has to be one for wet places: which it is was not told.
+        if (point.method === 'cable-in-conduit' && point.where !== 'indoors')
+          return notCovered('cable')
+        if (earth?.colour !== 'bare')
+          return fact(true, { message: 'earth-insulated', clause, params })
+        return isSheathed ? indoors(params) : fact(false, { message: 'earth-bare', clause, params })
       },
     ),
   ]
+}
+
+/** The cord of a tub, as it is listed with it. */
+function cord({ cable }: Segment): CodeFinding {
+  return conclude(
+    {
+      rule: earthInsulated.id,
+      subjects: [cable.id],
+      topic: 'cord',
+      severity: 'warning',
+      params: { cable: cable.label, unit: 'ft' },
+    },
+    {},
+    () => within(cable.length.si, CORD_MOST, { message: 'cord-length', clause: TUB_WIRING }),
+  )
 }
 
 /** Where nothing is flexible there is nothing to say. */
@@ -90,13 +116,15 @@ export const earthInsulated: SupplyRule = {
   title: 'Wiring fit for where it lies',
   about: 'segment',
   source: 'NEC 680.42(C), 680.21(A); 680.42(A)(1) of 2011 for the flexible piece',
-  check: ({ survey, circuits }: SupplyEvidence) =>
-    survey.region === 'US'
-      ? circuits.flatMap(({ segments }) =>
-          segments
-            .filter(({ cable }) => !cable.moulded)
-            .flatMap(each => [...judge(each), ...flexible(each)])
-            .filter(each => each.message !== NOTHING),
-        )
-      : [],
+  check: evidence => {
+    const { survey, circuits } = evidence
+    const isUnited = survey.region === 'US'
+    const all = circuits.flatMap(({ segments }) => segments)
+    const laid = all.filter(({ cable }) => !cable.moulded)
+    return [
+      ...laid.flatMap(each => judge(evidence, each)),
+      ...(isUnited ? laid.flatMap(flexible) : []),
+      ...(isUnited ? all.filter(({ cable }) => cable.moulded).map(cord) : []),
+    ].filter(each => each.message !== NOTHING)
+  },
 }

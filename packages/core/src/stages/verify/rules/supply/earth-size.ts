@@ -8,7 +8,6 @@ import type {
   Segment,
   SupplyEvidence,
 } from '../../supply/evidence.ts'
-import { fixed } from '../../supply/evidence.ts'
 import { faultInputs, runLoop } from '../../supply/fault.ts'
 import type { PointFinding, SupplyRule } from '../../supply/rule.ts'
 import { conclude, fact, notCovered, reaches } from '../../supply/rule.ts'
@@ -59,12 +58,24 @@ function judge(
   }
   if (!line) return []
   if (!earth) return [conclude(about, {}, () => fact(false, { message: 'no-earth' }))]
+  // The earth of a listed cord is as large as its lines; the table is for what is laid.
+  if (cable.moulded)
+    return [
+      conclude(about, {}, () =>
+        reaches(earth.size.mm2, line.size.mm2, {
+          message: 'earth-size',
+          params: { size: earth.size.text, least: line.size.text, breaker: breakerOf(circuit) },
+        }),
+      ),
+    ]
   const { type, start } = faultInputs(evidence)
   const fault = book?.byFaultHeat ? { insulation, type, start } : NO_FAULT
   return [
     conclude(about, { breaker: circuit.breaker, material, method, ...fault }, point => {
       const least = book?.earth({ ...point, line: line.size })
       if (!book || !least) return notCovered('earth')
+      if (book.copperEarth && point.material === 'aluminium')
+        return fact(false, { message: 'earth-aluminium', clause: book.copperEarth })
       const byTable = reaches(earth.size.mm2, least.value.mm2, {
         message: 'earth-size',
         clause: least.by,
@@ -76,6 +87,8 @@ function judge(
     }),
   ]
 }
+
+const breakerOf = ({ breaker }: CircuitEvidence): number => Math.max(...breaker.values)
 
 /** Where the table alone counts, a fault is asked for nothing. */
 const NO_FAULT = {
@@ -92,6 +105,6 @@ export const earthSize: SupplyRule = {
   source: 'NEC 250.122, 680.7(A); CE Code table 16; BS 7671 table 54.7; HD 60364-5-54',
   check: evidence =>
     evidence.circuits.flatMap(circuit =>
-      fixed(circuit).flatMap(segment => judge(evidence, circuit, segment)),
+      circuit.segments.flatMap(segment => judge(evidence, circuit, segment)),
     ),
 }

@@ -34,7 +34,12 @@ function judge(
       return [conclude(about, {}, () => fact(false, { message: 'neutral-bare' }))]
     if (neutral || !isNeeded || WITHOUT_NEUTRAL.includes(system))
       return neutral ? [conclude(about, {}, () => fact(true, { message: 'neutral-there' }))] : []
-    const message = earth ? 'neutral-missing' : 'neutral-and-earth-missing'
+    const message =
+      needed.length === 0
+        ? 'neutral-missing-line'
+        : earth
+          ? 'neutral-missing'
+          : 'neutral-and-earth-missing'
     return [conclude(about, {}, () => fact(false, { message }))]
   })
 }

@@ -11,11 +11,16 @@ import { conclude, fact } from '../../supply/rule.ts'
 const WARN = 2 // common practice, no source
 const STOP = 5 // common practice, no source
 
+/** Where nobody said so, nothing was unplugged. */
+const NO_FIRST = [...YES_NO].reverse()
+
 type Reading = NonNullable<Touch['readings']>[number]
 
 function judgeReading({ volts: { si: is }, to }: Reading, isUnplugged: boolean): PointFinding {
   const params = { is, may: WARN }
-  if (to === 'tub-earth') return fact(false, { message: 'touch-same-metal', params })
+  // One piece of metal has no volts along it: where it has, it is not one piece.
+  if (to === 'tub-earth' && atMost(is, WARN))
+    return fact(false, { message: 'touch-same-metal', params })
   if (atMost(is, WARN)) return fact(true, { message: 'touch-volts', params })
   return fact(false, {
     message: isUnplugged ? 'touch-from-outside' : 'touch-volts',
@@ -29,11 +34,11 @@ const judge = (reading: Reading): CodeFinding =>
     {
       rule: touchVolts.id,
       subjects: [reading.id],
-      severity: reading.to === 'tub-earth' ? 'caution' : 'warning',
+      severity: 'caution',
       params: { from: reading.from, to: reading.to },
     },
     {
-      unplugged: choiceOf(reading.unplugged, YES_NO, `touch.readings.${reading.id}.unplugged`),
+      unplugged: choiceOf(reading.unplugged, NO_FIRST, `touch.readings.${reading.id}.unplugged`),
     },
     point => judgeReading(reading, point.unplugged === 'yes'),
   )

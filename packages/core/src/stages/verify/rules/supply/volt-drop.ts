@@ -9,6 +9,8 @@ import type { SupplyRule } from '../../supply/rule.ts'
 import { conclude, notCovered, within } from '../../supply/rule.ts'
 import { arrivingOf, spreadOf } from '../../supply/solved.ts'
 
+const LANDED_LEAST = 0.5 // of nominal; common practice, no source
+
 function judge(
   evidence: SupplyEvidence,
   circuit: CircuitEvidence,
@@ -16,13 +18,17 @@ function judge(
 ): readonly CodeFinding[] {
   const { book } = evidence
   const pair = placeOfLoad(circuit.volts, arrivingOf(circuit))
-  if (!pair || circuit.demand.everything.to <= 0) return []
+  const summed = circuit.demand.everything.to
+  if (!pair || summed <= 0) return []
   const metres = circuit.segments.reduce((sum, { cable }) => sum + cable.length.si, 0)
+  // A plate that says more than the loads together counts.
+  const amps = circuit.draws.kind === 'unknown' ? summed : Math.max(summed, ...circuit.draws.values)
+  const share = amps / summed
   const about = {
     rule: voltDrop.id,
     subjects: [circuit.circuit.device],
     severity: book?.drop?.isLaw === true ? ('warning' as const) : ('caution' as const),
-    params: { metres, unit: lengthUnit(evidence), amps: circuit.demand.everything.to },
+    params: { metres, unit: lengthUnit(evidence), amps },
   }
   const known = circuit.demand.isKnown
     ? given(1)
@@ -33,8 +39,10 @@ function judge(
       const metals = metalsAt(point)
       if (!limit || point.known === 0) return notCovered('drop')
       const { before, after } = spreadOf(alone, pair, metals)
+      // Far from nominal it is no drop: something is landed elsewhere.
+      if (!(after > LANDED_LEAST * circuit.volts)) return notCovered('drop')
       // An impedance takes less as its volts fall; a plate says what is taken at its own.
-      const volts = ((before - after) * circuit.volts) / after
+      const volts = (((before - after) * circuit.volts) / after) * share
       return within(volts / circuit.volts, limit.value, {
         message: limit.isLaw ? 'volt-drop' : 'volt-drop-advice',
         clause: limit.by,
