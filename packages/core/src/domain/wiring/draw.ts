@@ -67,9 +67,11 @@ export function drawOf(job: Job, landing: Landing, load: PoweredLoad, circuit: C
 }
 
 /** Constant impedance that draws so many amps at plate volts, lagging [Ω]. */
-export function impedanceOf(draw: Draw, amps: number): Complex {
-  const size = draw.volts / amps
-  const { powerFactor } = draw
+export function impedanceOf(
+  { volts, powerFactor }: Pick<Draw, 'volts' | 'powerFactor'>,
+  amps: number,
+): Complex {
+  const size = volts / amps
   return complex(size * powerFactor, size * Math.sqrt(1 - powerFactor * powerFactor))
 }
 

@@ -6,6 +6,7 @@ import { fail, ok } from '../../base/outcome.ts'
 import type { CompiledNetwork, StructureFailure } from '../../engines/circuit/compile-network.ts'
 import { compileNetwork } from '../../engines/circuit/compile-network.ts'
 import type { Element, Network, NodeId, Pair } from '../../engines/circuit/network.ts'
+import { pairsOf } from '../../engines/circuit/network.ts'
 import { scaleImpedances } from '../../engines/circuit/scale-impedances.ts'
 import { currentAt, solveInto } from '../../engines/circuit/solve-network.ts'
 import type { Workspace } from '../../engines/circuit/workspace.ts'
@@ -19,6 +20,7 @@ import type { SupplyDevice } from '../supply/supply.ts'
 import { entered } from './bare-source.ts'
 import { impedanceOf } from './draw.ts'
 import { LIMITS } from './limits.ts'
+import { reachedFrom } from './reach.ts'
 import { stripNode, terminalStrip } from './terminal-strip.ts'
 import { VOLT_METER } from './volt-meter.ts'
 import { boardNode, elementOfEnd, partElement, REFERENCE, wire } from './wire.ts'
@@ -41,7 +43,10 @@ export interface SupplySite {
   readonly loads: readonly LumpedLoad[]
   /** Two conductors whose ends at the tub are exchanged. */
   readonly exchanged?: readonly [FeedFunction, FeedFunction]
-  /** Nothing is ever held across its conductors, no meter and no leak: the network is smaller then. */
+  /**
+   * Nothing is ever held across its conductors, no meter and no leak, and its source stays as it is:
+   * the network is smaller then.
+   */
   readonly isUnmetered?: true
 }
 
@@ -162,13 +167,16 @@ function stripLanding(job: Job, exchanged: SupplySite['exchanged']): Landing {
   }
 }
 
+/** A pole or switch that is closed stays so: its ohms may change, not its state. */
+function closedForGood(element: Element): Element {
+  if (element.kind !== 'contact' || !element.closed) return element
+  const { id, between, closedOhms } = element
+  return { kind: 'impedance', id, between, ohms: complex(closedOhms) }
+}
+
 /** An element with ohms of its own wherever a value may change. */
 function changeable(element: Element): readonly Element[] {
-  if (element.kind === 'contact' && element.closed) {
-    const { id, between, closedOhms } = element
-    return [{ kind: 'impedance', id, between, ohms: complex(closedOhms) }]
-  }
-  if (element.kind !== 'source') return [element]
+  if (element.kind !== 'source') return [closedForGood(element)]
   const [first, second] = element.between
   const id = behindSource(element.id)
   return [
@@ -177,13 +185,24 @@ function changeable(element: Element): readonly Element[] {
   ]
 }
 
-function lumped({ id, between: [a, b], ...plate }: LumpedLoad): Element {
-  const draw = { ...plate, from: plate.amps, to: plate.amps, assumed: false }
+/** Without the insulation of nodes that anything else joins to the reference: that draws microamps. */
+function withoutInsulation(elements: readonly Element[]): readonly Element[] {
+  const others = elements.filter(each => !isInsulation(each))
+  const reached = reachedFrom(REFERENCE, others.flatMap(pairsOf))
+  const isNeeded = (element: Element): boolean =>
+    pairsOf(element).some(([a, b]) => !reached.has(a) || !reached.has(b))
+  return elements.filter(each => !isInsulation(each) || isNeeded(each))
+}
+
+const isInsulation = ({ id }: Pick<Element, 'id'>): boolean => id.startsWith('insulation:')
+
+function lumped(load: LumpedLoad): Element {
+  const [a, b] = load.between
   return {
     kind: 'impedance',
-    id: loadElement(id),
+    id: loadElement(load.id),
     between: [boardNode(BOX, stripNode(a)), boardNode(BOX, stripNode(b))],
-    ohms: impedanceOf(draw, plate.amps),
+    ohms: impedanceOf(load, load.amps),
   }
 }
 
@@ -287,16 +306,16 @@ function partsOf(
   const partOf = ({ id }: Element): SupplyPart => {
     const place = places.get(id)
     if (place) return place.kind === 'source' ? 'source' : 'wiring'
-    return id.startsWith('insulation:') ? 'insulation' : 'electronics'
+    return isInsulation({ id }) ? 'insulation' : 'electronics'
   }
-  const of = (part: SupplyPart): readonly string[] =>
-    wired.filter(each => each.kind === 'impedance' && partOf(each) === part).map(each => each.id)
-  return {
-    source: of('source'),
-    wiring: of('wiring'),
-    insulation: of('insulation'),
-    electronics: of('electronics'),
+  const parts: Record<SupplyPart, string[]> = {
+    source: [],
+    wiring: [],
+    insulation: [],
+    electronics: [],
   }
+  for (const each of wired) if (each.kind === 'impedance') parts[partOf(each)].push(each.id)
+  return parts
 }
 
 const watchedDevices = (devices: Job['devices']): readonly WatchedDevice[] =>
@@ -317,14 +336,15 @@ export function supplyAlone(site: SupplySite): Outcome<SupplyAlone, StructureFai
   const job = stripJob(site, names)
   const { network } = wire(job, stripLanding(job, site.exchanged))
   const ends = new Map(names.map(each => [each, boardNode(BOX, stripNode(each))] as const))
-  const wired = network.elements.flatMap(changeable)
+  const loads = site.loads.map(lumped)
+  const wired = site.isUnmetered
+    ? network.elements.map(closedForGood)
+    : network.elements.flatMap(changeable)
   const whole: Network = {
     ...network,
-    elements: [
-      ...wired,
-      ...site.loads.map(lumped),
-      ...(site.isUnmetered ? [] : [...acrossPairs(ends, 'meter'), ...acrossPairs(ends, 'leak')]),
-    ],
+    elements: site.isUnmetered
+      ? withoutInsulation([...wired, ...loads])
+      : [...wired, ...loads, ...acrossPairs(ends, 'meter'), ...acrossPairs(ends, 'leak')],
   }
   const compiled = compileNetwork(whole)
   if (!compiled.ok) return fail(compiled.failure)
@@ -347,7 +367,7 @@ export function supplyAlone(site: SupplySite): Outcome<SupplyAlone, StructureFai
 }
 
 /** The factors by which impedances of the described network differ from its values. */
-export function factorsOf(alone: SupplyAlone, values: SupplyValues): ReadonlyMap<string, number> {
+export function factorsOf(alone: SupplyAlone, values: SupplyValues): Map<string, number> {
   const { parts, series, loads } = values
   const factors = new Map<string, number>()
   for (const part of SUPPLY_PARTS) {

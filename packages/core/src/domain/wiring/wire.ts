@@ -397,10 +397,8 @@ function loadElements(job: Job, landing: Landing, shares: Shares): readonly Elem
   })
 }
 
-const nodesOf = (element: Element): readonly NodeId[] => pairsOf(element).flat()
-
 const isLive = (element: Element, reached: ReadonlySet<NodeId>): boolean =>
-  nodesOf(element).every(node => reached.has(node))
+  pairsOf(element).every(([a, b]) => reached.has(a) && reached.has(b))
 
 /**
  * The network that a landing makes.
@@ -422,8 +420,9 @@ export function wire(job: Job, landing: Landing, options: WireOptions = {}): Wir
     ...touched,
   ]
   // The windings of a transformer join nothing: each is a pair of its own.
-  const reached = reachedFrom(REFERENCE, elements.flatMap(pairsOf))
-  const dead = new Set(elements.flatMap(nodesOf).filter(node => !reached.has(node)))
+  const pairs = elements.flatMap(pairsOf)
+  const reached = reachedFrom(REFERENCE, pairs)
+  const dead = new Set(pairs.flatMap(pair => pair.filter(node => !reached.has(node))))
   return {
     network: {
       hertz: job.tub.supply.frequency.si,

@@ -69,9 +69,9 @@ export function planElimination(
   const driven = branches.map(({ from, to, isDriven }) =>
     isDriven ? currentOf(plan, from, to, to) : undefined,
   )
-  const standing = new Set(branches.flatMap(({ from, to }) => [from, to]))
-  standing.delete(ground)
-  const waiting = [...standing].sort((a, b) => a - b)
+  const waiting = plan.neighbours.flatMap(({ size }, node) =>
+    size > 0 && node !== ground ? [node] : [],
+  )
   while (waiting.length > 0) {
     const [pivot] = waiting.splice(leastDegree(waiting, plan.neighbours), 1)
     planPivot(plan, pivot as number)
@@ -136,6 +136,8 @@ function currentOf(plan: Plan, a: number, b: number, head: number): PairCurrent 
 
 type Star = readonly (readonly [node: number, admittance: number])[]
 
+const nodeAt = (star: Star, index: number): number => star[index]?.[0] as number
+
 function planPivot(plan: Plan, pivot: number): void {
   const star: Star = [...neighboursOf(plan, pivot)]
   for (const [node] of star) neighboursOf(plan, node).delete(pivot)
@@ -144,8 +146,9 @@ function planPivot(plan: Plan, pivot: number): void {
   for (const [node, admittance] of star) plan.steps.push(admittance, node)
   plan.ratioCount += star.length
   planSums(plan, pivot, star)
-  for (const [index, [a]] of star.entries())
-    for (const [b] of star.slice(0, index)) plan.steps.push(admittanceOf(plan, a, b))
+  for (let index = 1; index < star.length; index++)
+    for (let other = 0; other < index; other++)
+      plan.steps.push(admittanceOf(plan, nodeAt(star, index), nodeAt(star, other)))
   planMoves(plan, pivot, star)
 }
 
@@ -164,7 +167,8 @@ function planMoves(plan: Plan, pivot: number, star: Star): void {
   for (const [tail, admittance] of star) {
     const source = plan.currents.get(admittance)
     if (!source) continue
-    for (const [position, [node]] of star.entries()) {
+    for (let position = 0; position < star.length; position++) {
+      const node = nodeAt(star, position)
       if (node === tail) continue
       const target = currentOf(plan, tail, node, node)
       const sign = (source.head === pivot) === (target.head === node) ? 1 : -1

@@ -140,11 +140,11 @@ function scaledBranches(
 export function scaledAdmittance(branch: ScaledBranch, table: BranchTable): Complex {
   const { element, winding, scale } = branch
   const { admittances, windings } = table
-  const own = windings[winding]?.series ?? {
-    re: admittances[2 * element] as number,
-    im: admittances[2 * element + 1] as number,
-  }
-  return { re: own.re / (scale * scale), im: own.im / (scale * scale) }
+  // No winding is −1, which must not be looked up: that is slow.
+  const series = winding < 0 ? undefined : windings[winding]?.series
+  const re = series ? series.re : (admittances[2 * element] as number)
+  const im = series ? series.im : (admittances[2 * element + 1] as number)
+  return { re: re / (scale * scale), im: im / (scale * scale) }
 }
 
 function baseValues(

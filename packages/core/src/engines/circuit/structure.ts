@@ -78,10 +78,13 @@ function checksOf(element: Element): Readonly<Record<string, boolean>> {
   }
 }
 
-const badValues = (element: Element): readonly StructuralFault[] =>
-  Object.entries(checksOf(element))
-    .filter(([, isGood]) => !isGood)
-    .map(([what]) => ({ reason: 'bad-value', element: element.id, what }))
+function badValues(element: Element): readonly StructuralFault[] {
+  const checks = checksOf(element)
+  const faults: StructuralFault[] = []
+  for (const what in checks)
+    if (!checks[what]) faults.push({ reason: 'bad-value', element: element.id, what })
+  return faults
+}
 
 function duplicates(elements: readonly Element[]): readonly StructuralFault[] {
   const seen = new Set<string>()

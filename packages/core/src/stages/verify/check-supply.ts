@@ -10,16 +10,25 @@ import { toInstall } from './supply/to-install.ts'
 import { waysWith } from './supply/ways.ts'
 import { FEED_GATES, SUPPLY_RULES } from './supply-rules.ts'
 
-type Found = ReadonlyMap<SupplyRule['about'], readonly CodeFinding[]>
+interface Found {
+  readonly byRule: ReadonlyMap<SupplyRule, readonly CodeFinding[]>
+  readonly about: Readonly<Record<SupplyRule['about'], readonly CodeFinding[]>>
+}
 
 function judgeAll(evidence: SupplyEvidence): Found {
-  const found = new Map<SupplyRule['about'], CodeFinding[]>()
-  for (const rule of SUPPLY_RULES) {
-    const own = found.get(rule.about) ?? []
-    own.push(...rule.check(evidence))
-    found.set(rule.about, own)
+  const byRule = new Map<SupplyRule, readonly CodeFinding[]>()
+  const about: Record<SupplyRule['about'], CodeFinding[]> = {
+    segment: [],
+    circuit: [],
+    yard: [],
+    service: [],
   }
-  return found
+  for (const rule of SUPPLY_RULES) {
+    const own = rule.check(evidence)
+    byRule.set(rule, own)
+    about[rule.about].push(...own)
+  }
+  return { byRule, about }
 }
 
 function segmentReports(
@@ -44,7 +53,10 @@ function circuitReport(
   found: Found,
 ): CircuitReport {
   const { breaker, index, demand } = circuit
-  const ways = waysWith(FEED_GATES, evidence, circuit)
+  // Of one circuit of several nobody can tell which finding was made by which.
+  const isOnly = evidence.circuits.length === 1
+  const asFound = isOnly ? FEED_GATES.flatMap(rule => found.byRule.get(rule) ?? []) : undefined
+  const ways = waysWith(FEED_GATES, evidence, circuit, asFound)
   const devices = new Set([
     circuit.circuit.device,
     ...circuit.segments.map(({ cable }) => cable.to),
@@ -56,8 +68,8 @@ function circuitReport(
         ? undefined
         : { from: Math.min(...breaker.values), to: Math.max(...breaker.values) },
     demand,
-    segments: segmentReports(evidence, circuit, found.get('segment') ?? []),
-    findings: (found.get('circuit') ?? []).filter(each => devices.has(each.subjects[0] ?? '')),
+    segments: segmentReports(evidence, circuit, found.about.segment),
+    findings: found.about.circuit.filter(each => devices.has(each.subjects[0] ?? '')),
     ways,
     install: toInstall(evidence, circuit, ways),
   }
@@ -66,21 +78,19 @@ function circuitReport(
 /** Labels of everything that a finding can be about. */
 function namesOf({ survey, devices }: SupplyEvidence): Readonly<Record<string, string>> {
   const { supply, loads, yard, service } = survey
-  const labelled = [
-    ...supply.cables,
-    ...loads,
-    ...(yard?.receptacles ?? []),
-    ...(yard?.lights ?? []),
-    ...(yard?.switches ?? []),
-    ...(yard?.metal ?? []),
-    ...(service?.loads ?? []),
-  ]
-  return {
-    ...Object.fromEntries(
-      supply.devices.map(({ id, label }) => [id, label ?? devices.get(id)?.label ?? id]),
-    ),
-    ...Object.fromEntries(labelled.map(({ id, label }) => [id, label])),
-  }
+  const names: Record<string, string> = {}
+  for (const { id, label } of supply.devices) names[id] = label ?? devices.get(id)?.label ?? id
+  for (const labelled of [
+    supply.cables,
+    loads,
+    yard?.receptacles,
+    yard?.lights,
+    yard?.switches,
+    yard?.metal,
+    service?.loads,
+  ])
+    for (const { id, label } of labelled ?? []) names[id] = label
+  return names
 }
 
 /** What is asked for by most findings first; each once. */
@@ -101,15 +111,15 @@ function asksOf(findings: readonly CodeFinding[]): readonly string[] {
 export function checkSupply(survey: Survey, catalogue: Catalogue): SupplyReport {
   const evidence = gatherSupply(survey, catalogue)
   const found = judgeAll(evidence)
-  const findings = [...found.values()].flat().sort(bySeverity)
+  const findings = Object.values(found.about).flat().sort(bySeverity)
   const { book } = evidence
   return {
     survey: survey.id,
     region: survey.region,
     book: book && { id: book.id, name: book.name },
     circuits: evidence.circuits.map(circuit => circuitReport(evidence, circuit, found)),
-    yard: found.get('yard') ?? [],
-    service: found.get('service') ?? [],
+    yard: found.about.yard,
+    service: found.about.service,
     findings,
     names: namesOf(evidence),
     asks: asksOf(findings),

@@ -24,7 +24,7 @@ export interface CodeFinding extends Finding {
   readonly bounds: readonly InputBound[]
   /** It holds, and nothing is left. */
   readonly isTight: boolean
-  readonly readings?: Readings
+  readonly readings?: Readings | undefined
   /** The book has nothing on it, or nothing that could be sourced. */
   readonly isCovered: boolean
 }

@@ -1,5 +1,6 @@
 import type { Possible } from '../../../base/possible.ts'
 import type { Codebook } from '../../../domain/codebook/book.ts'
+import type { YardPlace } from '../../../domain/codebook/yard-book.ts'
 import type { Region } from '../../../domain/described.ts'
 import type { SupplyCircuit } from '../../../domain/supply/circuits.ts'
 import type {
@@ -57,7 +58,11 @@ export interface SupplyEvidence {
   readonly survey: Survey
   readonly devices: ReadonlyMap<string, SupplyDevice>
   readonly book: Codebook | undefined
-  readonly edition: Possible<CodeEdition>
+  /** What the figures of a place hang on. */
+  readonly place: {
+    readonly edition: Possible<CodeEdition>
+    readonly setting: Possible<YardPlace['setting']>
+  }
   readonly circuits: readonly CircuitEvidence[]
   /** The supply with the tub's loads at its end; undefined where two circuits feed the tub. */
   readonly network: () => SupplyAlone | undefined

@@ -203,6 +203,16 @@ function voltsBetween({ supply }: Survey): number {
 }
 
 const EDITIONS = ['2017', '2020', '2023'] as const
+const SETTINGS = ['indoors', 'outdoors'] as const
+
+/** The edition that was read whole speaks where nobody knows which one is adopted. */
+const READ_WHOLE = '2020'
+
+function editionOf({ codeEdition }: Survey): SupplyEvidence['place']['edition'] {
+  const edition = choiceOf(codeEdition, EDITIONS, 'codeEdition')
+  const readFirst = (each: string): number => Number(each === READ_WHOLE)
+  return { ...edition, values: edition.values.toSorted((a, b) => readFirst(b) - readFirst(a)) }
+}
 
 /** Computed when it is first asked for, then kept. */
 function once<Value>(make: () => Value): () => Value {
@@ -228,7 +238,10 @@ export function gatherSupply(survey: Survey, catalogue: Catalogue): SupplyEviden
     survey,
     devices,
     book: bookOf(survey.region),
-    edition: choiceOf(survey.codeEdition, EDITIONS, 'codeEdition'),
+    place: {
+      edition: editionOf(survey),
+      setting: choiceOf(survey.yard?.setting, SETTINGS, 'yard.setting'),
+    },
     circuits,
     network: once(() => supplyNetwork(survey, devices, circuits)),
   }

@@ -12,9 +12,11 @@ export const metalInputs = ({
 const isMaterial = (value: unknown): value is Material => MATERIALS.some(each => each === value)
 
 /** The metals at one point of those inputs. */
-export const metalsAt = (point: Readonly<Record<string, unknown>>): ReadonlyMap<string, Material> =>
-  new Map(
-    Object.entries(point).flatMap(([id, metal]) =>
-      isMaterial(metal) ? [[id, metal] as const] : [],
-    ),
-  )
+export function metalsAt(point: Readonly<Record<string, unknown>>): ReadonlyMap<string, Material> {
+  const metals = new Map<string, Material>()
+  for (const id in point) {
+    const metal = point[id]
+    if (isMaterial(metal)) metals.set(id, metal)
+  }
+  return metals
+}

@@ -2,7 +2,7 @@ import { atLeast, atMost } from '../../../base/compare.ts'
 import type { Entered } from '../../../base/entered.ts'
 import type { Known } from '../../../base/known.ts'
 import type { Possible } from '../../../base/possible.ts'
-import { choiceOf, numberOf } from '../../../base/possible.ts'
+import { choiceOf, given, numberOf } from '../../../base/possible.ts'
 import type { InputBound, Inputs, PointOf } from '../../../base/settle.ts'
 import { settlePoints } from '../../../base/settle.ts'
 import type { Cited } from '../../../domain/codebook/book.ts'
@@ -15,8 +15,6 @@ import type { SupplyEvidence } from './evidence.ts'
 import type { About, PointFinding } from './rule.ts'
 import { conclude, notCovered } from './rule.ts'
 
-const SETTINGS = ['indoors', 'outdoors'] as const
-
 /** What an unknown length may be [m]. Common practice, no source. */
 const IMAGINABLE = {
   distance: { from: 0, to: 30 },
@@ -26,40 +24,27 @@ const IMAGINABLE = {
   rim: { from: 0, to: 1.5 },
 } as const
 
-/** The edition that was read whole speaks where nobody knows which one is adopted. */
-const READ_WHOLE = '2020'
-
-/** What the figures of a place hang on. */
-export function placeInputs({ survey: { yard }, edition }: SupplyEvidence): {
-  readonly edition: Possible<YardPlace['edition']>
-  readonly setting: Possible<YardPlace['setting']>
-} {
-  const readFirst = edition.values.toSorted(
-    (a, b) => Number(b === READ_WHOLE) - Number(a === READ_WHOLE),
-  )
-  return {
-    edition: { ...edition, values: readFirst },
-    setting: choiceOf(yard?.setting, SETTINGS, 'yard.setting'),
-  }
-}
-
 /** What the book of the region says of a place; undefined where none is here. */
 export const yardAt = ({ book }: SupplyEvidence, place: YardPlace): YardBook | undefined =>
   book && yardIn(book, place)
 
+/** Figures at which a rule turns; asked for only where a length is open. */
+export type Turns = () => readonly number[]
+
+export const NO_TURNS: Turns = () => []
+
 /** Every figure at which a rule turns, at all the places that the tub may be at. */
-export function turnsOf(
-  evidence: SupplyEvidence,
-  pick: (yard: YardBook) => readonly (number | undefined)[],
-): readonly number[] {
-  // Without a yard there is nothing to judge by them.
-  if (!evidence.survey.yard) return []
-  const found = settlePoints(placeInputs(evidence), place => {
-    const yard = yardAt(evidence, place)
-    return yard ? pick(yard) : []
-  })
-  return [...new Set(found.flat().flatMap(each => each ?? []))]
-}
+export const turnsOf =
+  (evidence: SupplyEvidence, pick: (yard: YardBook) => readonly (number | undefined)[]): Turns =>
+  () => {
+    // Without a yard there is nothing to judge by them.
+    if (!evidence.survey.yard) return []
+    const found = settlePoints(evidence.place, place => {
+      const yard = yardAt(evidence, place)
+      return yard ? pick(yard) : []
+    })
+    return [...new Set(found.flat().flatMap(each => each ?? []))]
+  }
 
 /** Figures of how near something may be, as thresholds. */
 export const turnsOfNearest = (nearest: Nearest | undefined): readonly (number | undefined)[] => [
@@ -71,8 +56,11 @@ export const lengthOf = (
   known: Known<Entered<'m'>> | undefined,
   kind: keyof typeof IMAGINABLE,
   at: string,
-  thresholds: readonly number[],
-): Possible<number> => numberOf(known, { ...IMAGINABLE[kind], thresholds }, at)
+  turns: Turns,
+): Possible<number> =>
+  known?.kind === 'known'
+    ? given(known.value.si, at)
+    : numberOf(known, { ...IMAGINABLE[kind], thresholds: turns() }, at)
 
 export const yesOrNo = (known: Known<(typeof YES_NO)[number]> | undefined, at: string) =>
   choiceOf(known, YES_NO, at)

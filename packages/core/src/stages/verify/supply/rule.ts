@@ -23,39 +23,51 @@ export interface PointFinding extends PointJudgement {
   /** `is` and `may` with their `unit`, and whatever else the sentence names. */
   readonly params: Readonly<Record<string, string | number>>
   readonly clause?: Printed | undefined
-  readonly readings?: Readings
-  readonly severity?: Severity
+  readonly readings?: Readings | undefined
+  readonly severity?: Severity | undefined
   /** Being exactly at the limit is worth a word: there a load has no margin left. */
-  readonly saysTight?: true
+  readonly saysTight?: true | undefined
 }
 
-type Rest = Omit<PointFinding, 'verdict' | 'margin' | 'params'> & {
+type Said = Omit<PointFinding, 'verdict' | 'margin' | 'params'> & {
   readonly params?: PointFinding['params']
 }
 
-/** Holds where a figure is at most its limit. */
-export const within = (is: number, may: number, { params, ...rest }: Rest): PointFinding => ({
-  ...rest,
-  verdict: atMost(is, may) ? 'holds' : 'breaks',
-  margin: may - is,
-  params: { ...params, is, may },
+/** A finding with every field in its place: all are of one shape, whoever made them. */
+const said = (
+  { message, clause, readings, severity, saysTight }: Said,
+  isRight: boolean,
+  margin: number,
+  params: PointFinding['params'],
+): PointFinding => ({
+  verdict: isRight ? 'holds' : 'breaks',
+  margin,
+  message,
+  params,
+  clause,
+  readings,
+  severity,
+  saysTight,
 })
+
+/** Holds where a figure is at most its limit. */
+export const within = (is: number, may: number, rest: Said): PointFinding =>
+  said(rest, atMost(is, may), may - is, { ...rest.params, is, may })
 
 /** Holds where a figure is at least its limit. */
-export const reaches = (is: number, may: number, { params, ...rest }: Rest): PointFinding => ({
-  ...rest,
-  verdict: atLeast(is, may) ? 'holds' : 'breaks',
-  margin: is - may,
-  params: { ...params, is, may },
-})
+export const reaches = (is: number, may: number, rest: Said): PointFinding =>
+  said(rest, atLeast(is, may), is - may, { ...rest.params, is, may })
+
+const NO_PARAMS: PointFinding['params'] = {}
 
 /** Holds or breaks by a fact that has no figure. */
-export const fact = (isRight: boolean, { params = {}, ...rest }: Rest): PointFinding => ({
-  ...rest,
-  verdict: isRight ? 'holds' : 'breaks',
-  margin: isRight ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY,
-  params,
-})
+export const fact = (isRight: boolean, rest: Said): PointFinding =>
+  said(
+    rest,
+    isRight,
+    isRight ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY,
+    rest.params ?? NO_PARAMS,
+  )
 
 /** Where the book has nothing, or nothing that could be sourced. */
 export const notCovered = (what: string): PointFinding => ({
@@ -109,7 +121,7 @@ export function conclude<const Asked extends Inputs>(
       judged.saysTight === true &&
       Math.abs(judged.margin) <= 1e-9 * Math.abs(limitOf(judged)),
     isCovered,
-    ...(judged.readings ? { readings: judged.readings } : {}),
+    readings: judged.readings,
   }
 }
 

@@ -87,23 +87,29 @@ export function supplyNetwork(
   return alone.ok ? alone.value : undefined
 }
 
+const isExtra = (id: string): boolean => id === PROBE || id.startsWith(startOf(''))
+
 /** What is on beside the running loads, as a share of its ohms by load; all else that is extra is off. */
 function shares(
   { site }: SupplyAlone,
   on: ReadonlyMap<string, number> = new Map(),
 ): ReadonlyMap<string, number> {
-  const extra = site.loads.filter(({ id }) => id === PROBE || id.startsWith('start '))
-  return new Map([...extra.map(({ id }) => [id, LOAD_OFF] as const), ...on])
+  const all = new Map(on)
+  for (const { id } of site.loads) if (isExtra(id) && !all.has(id)) all.set(id, LOAD_OFF)
+  return all
 }
 
 /** Resistivity of aluminium by that of copper. @source [NEC-CH9-T8] 0.808 to 0.491 Ω at 6 AWG */
 const ALUMINIUM = 0.808 / 0.491
+
+const NO_FACTORS: ReadonlyMap<string, number> = new Map()
 
 /** Ohms of each cable's conductors by its metal, as a share of copper's. */
 function metalFactors(
   { conductors }: SupplyAlone,
   metals: ReadonlyMap<string, Material>,
 ): ReadonlyMap<string, number> {
+  if (![...metals.values()].includes('aluminium')) return NO_FACTORS
   return new Map(
     [...conductors].flatMap(([name, element]): readonly (readonly [string, number])[] =>
       metals.get(name.slice(0, name.indexOf('.'))) === 'aluminium' ? [[element, ALUMINIUM]] : [],
@@ -143,7 +149,8 @@ export function spreadOf(
   on?: ReadonlyMap<string, number>,
 ): Spread {
   const loads = shares(alone, on)
-  const factors = new Map([...factorsOf(alone, { loads }), ...metalFactors(alone, metals)])
+  const factors = factorsOf(alone, { loads })
+  for (const [element, factor] of metalFactors(alone, metals)) factors.set(element, factor)
   const solved = solveSupply(supplyWith(alone, factors))
   const [a, b] = pair
   const after = solved.between(a, b)

@@ -32,14 +32,19 @@ const changed = (
   change: Partial<CircuitEvidence>,
 ): SupplyEvidence => ({ ...evidence, circuits: [{ ...circuit, ...change }] })
 
-const tried = (
-  gates: Gates,
-  evidence: SupplyEvidence,
-  way: Omit<FeedWay, 'outcome' | 'against'>,
-): FeedWay => {
-  const found = gates.flatMap(rule => rule.check(evidence))
-  return { ...way, outcome: outcomeOf(found), against: againstOf(found) }
-}
+type Way = Omit<FeedWay, 'outcome' | 'against'>
+
+const wayWith = (found: readonly CodeFinding[], way: Way): FeedWay => ({
+  ...way,
+  outcome: outcomeOf(found),
+  against: againstOf(found),
+})
+
+const tried = (gates: Gates, evidence: SupplyEvidence, way: Way): FeedWay =>
+  wayWith(
+    gates.flatMap(rule => rule.check(evidence)),
+    way,
+  )
 
 const greatest = ({ values }: Possible<number>): number => Math.max(...values)
 
@@ -121,17 +126,21 @@ function* thickerWires(
  * change the breaker, change the wire. Each is judged by the same rules as what is there; what is
  * dearer is looked at only where everything cheaper fails, and nothing of it where something breaks
  * that none of them mends.
+ *
+ * @param asFound - what the gates say of the circuit as it is, where that is known already
  */
 export function waysWith(
   gates: Gates,
   evidence: SupplyEvidence,
   circuit: CircuitEvidence,
+  asFound: readonly CodeFinding[] | undefined,
 ): readonly FeedWay[] {
   const { book } = evidence
   if (!book) return []
   const draws = greatest(circuit.draws)
   const breaker = greatest(circuit.breaker)
-  const keep = tried(gates, changed(evidence, circuit, {}), { kind: 'keep', breaker })
+  const kept: Way = { kind: 'keep', breaker }
+  const keep = asFound ? wayWith(asFound, kept) : tried(gates, changed(evidence, circuit, {}), kept)
   const isFeed = keep.against.every(each => FEED_RULES.includes(each))
   // Nobody knows what it takes: then nobody knows what would be enough.
   if (keep.outcome !== 'breaks' || !isFeed || circuit.draws.kind === 'unknown') return [keep]

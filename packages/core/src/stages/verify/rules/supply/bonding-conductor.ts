@@ -10,7 +10,7 @@ import type { Either } from '../../supply/either.ts'
 import { askingFor, eitherOf } from '../../supply/either.ts'
 import type { SupplyEvidence } from '../../supply/evidence.ts'
 import { exemptionInputs, exemptionOf } from '../../supply/exemption.ts'
-import { concludeAt, lengthOf, listed, placeInputs, turnsOf, yardAt } from '../../supply/place.ts'
+import { concludeAt, lengthOf, listed, turnsOf, yardAt } from '../../supply/place.ts'
 import type { PointFinding, SupplyRule } from '../../supply/rule.ts'
 import { fact, notCovered, reaches } from '../../supply/rule.ts'
 
@@ -59,7 +59,7 @@ function nearMetal(evidence: SupplyEvidence): Either {
     return { possible: { values, kind: 'unknown', at: METAL }, asks: [METAL] }
   }
   const turns = turnsOf(evidence, yard => [yard.metal?.value])
-  const farthest = Math.max(0, ...turns)
+  const farthest = Math.max(0, ...turns())
   const members = listed(evidence, 'metal').map(({ thing, at }) => {
     const distance = lengthOf(thing.distance, 'distance', `${at}.distance`, turns)
     const serves = distance.values.map(each => new Set(atMost(each, farthest) ? [NEAR] : []))
@@ -71,7 +71,7 @@ function nearMetal(evidence: SupplyEvidence): Either {
 
 /** A conductor that is there is judged as it is. */
 const judgeFound = (evidence: SupplyEvidence): CodeFinding =>
-  concludeAt(aboutIt(), { ...placeInputs(evidence), ...conductorInputs(evidence) }, point => {
+  concludeAt(aboutIt(), { ...evidence.place, ...conductorInputs(evidence) }, point => {
     const bond = yardAt(evidence, point)?.bond
     return bond ? judgeConductor(point, bond) : notCovered('bond')
   })
@@ -80,7 +80,7 @@ const judgeFound = (evidence: SupplyEvidence): CodeFinding =>
 function judgeNeeded(evidence: SupplyEvidence): CodeFinding {
   const { possible, asks } = nearMetal(evidence)
   const inputs = {
-    ...placeInputs(evidence),
+    ...evidence.place,
     ...exemptionInputs(evidence),
     ...conductorInputs(evidence),
     metal: possible,
@@ -105,7 +105,7 @@ export const bondingConductor: SupplyRule = {
   check: evidence => {
     const { yard } = evidence.survey
     if (!yard) return []
-    const isCovered = settlePoints(placeInputs(evidence), place => yardAt(evidence, place)?.bond)
+    const isCovered = settlePoints(evidence.place, place => yardAt(evidence, place)?.bond)
     return [
       yard.bond || isCovered.every(each => !each) ? judgeFound(evidence) : judgeNeeded(evidence),
     ]

@@ -4,15 +4,12 @@ import { EARTHINGS } from '../../../../domain/supply/run-words.ts'
 import type { CodeFinding } from '../../supply/artifact.ts'
 import type { CircuitEvidence, SupplyEvidence } from '../../supply/evidence.ts'
 import { isAmerican } from '../../supply/evidence.ts'
-import { placeInputs, yardAt } from '../../supply/place.ts'
+import { yardAt } from '../../supply/place.ts'
 import type { SupplyRule } from '../../supply/rule.ts'
 import { conclude, fact, notCovered } from '../../supply/rule.ts'
 
 function judge(evidence: SupplyEvidence, { circuit }: CircuitEvidence): CodeFinding {
-  const [figure] = settlePoints(
-    placeInputs(evidence),
-    place => yardAt(evidence, place)?.combinedEarth,
-  )
+  const [figure] = settlePoints(evidence.place, place => yardAt(evidence, place)?.combinedEarth)
   return conclude(
     { rule: combinedEarth.id, subjects: [circuit.device], severity: 'warning' },
     { earthing: choiceOf(evidence.survey.supply.earthing, EARTHINGS, 'supply.earthing') },

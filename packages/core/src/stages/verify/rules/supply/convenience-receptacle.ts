@@ -9,15 +9,7 @@ import type { SupplyEvidence } from '../../supply/evidence.ts'
 import type { Receptacle } from '../../supply/outlets.ts'
 import { feedsTubOf } from '../../supply/outlets.ts'
 import type { Listed } from '../../supply/place.ts'
-import {
-  concludeAt,
-  lengthOf,
-  lengthUnit,
-  listed,
-  placeInputs,
-  turnsOf,
-  yardAt,
-} from '../../supply/place.ts'
+import { concludeAt, lengthOf, lengthUnit, listed, turnsOf, yardAt } from '../../supply/place.ts'
 import type { SupplyRule } from '../../supply/rule.ts'
 import { fact, notCovered } from '../../supply/rule.ts'
 
@@ -29,7 +21,7 @@ const nameOf = ({ edition, setting }: YardPlace): string => `${edition} ${settin
 
 /** The bands that may count, by the place that they count at. */
 function bandsOf(evidence: SupplyEvidence): ReadonlyMap<string, Band> {
-  const found = settlePoints(placeInputs(evidence), place => {
+  const found = settlePoints(evidence.place, place => {
     const band = yardAt(evidence, place)?.convenience
     return band ? [[nameOf(place), band] as const] : []
   })
@@ -96,7 +88,7 @@ function judge(evidence: SupplyEvidence): CodeFinding {
       severity: 'caution',
       params: { unit: lengthUnit(evidence) },
     },
-    { ...placeInputs(evidence), serves: possible },
+    { ...evidence.place, serves: possible },
     ({ serves, ...place }) => {
       const band = bands.get(nameOf(place))
       if (!band) return notCovered('convenience')

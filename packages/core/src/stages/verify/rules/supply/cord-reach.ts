@@ -1,24 +1,12 @@
 import type { SupplyEvidence } from '../../supply/evidence.ts'
 import type { Receptacle } from '../../supply/outlets.ts'
 import { feedsTubOf } from '../../supply/outlets.ts'
-import type { Listed } from '../../supply/place.ts'
-import {
-  concludeAt,
-  lengthOf,
-  lengthUnit,
-  listed,
-  placeInputs,
-  turnsOf,
-  yardAt,
-} from '../../supply/place.ts'
+import type { Listed, Turns } from '../../supply/place.ts'
+import { concludeAt, lengthOf, lengthUnit, listed, turnsOf, yardAt } from '../../supply/place.ts'
 import type { SupplyRule } from '../../supply/rule.ts'
 import { fact, notCovered, within } from '../../supply/rule.ts'
 
-function judge(
-  evidence: SupplyEvidence,
-  { thing, at }: Listed<Receptacle>,
-  turns: readonly number[],
-) {
+function judge(evidence: SupplyEvidence, { thing, at }: Listed<Receptacle>, turns: Turns) {
   const about = {
     rule: cordReach.id,
     subjects: [at],
@@ -26,7 +14,7 @@ function judge(
     params: { outlet: thing.label, unit: lengthUnit(evidence) },
   }
   const asked = {
-    ...placeInputs(evidence),
+    ...evidence.place,
     feedsTub: feedsTubOf(evidence, thing, at),
     distance: lengthOf(thing.distance, 'distance', `${at}.distance`, turns),
   }
@@ -53,7 +41,7 @@ export const cordReach: SupplyRule = {
     return listed(evidence, 'receptacles').flatMap(each => {
       const { values } = feedsTubOf(evidence, each.thing, each.at)
       // A book without a figure has nothing to say of outlets that may be for other things.
-      const isJudged = turns.length > 0 ? values.includes('yes') : !values.includes('no')
+      const isJudged = turns().length > 0 ? values.includes('yes') : !values.includes('no')
       return isJudged ? [judge(evidence, each, turns)] : []
     })
   },

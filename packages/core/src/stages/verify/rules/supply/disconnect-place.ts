@@ -1,12 +1,12 @@
 import { given } from '../../../../base/possible.ts'
 import type { CodeFinding } from '../../supply/artifact.ts'
 import type { SupplyEvidence } from '../../supply/evidence.ts'
+import type { Turns } from '../../supply/place.ts'
 import {
   concludeAt,
   judgeNearest,
   lengthOf,
   lengthUnit,
-  placeInputs,
   turnsOf,
   turnsOfNearest,
   yardAt,
@@ -26,20 +26,20 @@ const aboutOf = (evidence: SupplyEvidence, topic: 'near' | 'sight') => ({
 })
 
 /** No barrier counts where the survey names none, or says that there is none. */
-function reachOf({ survey }: SupplyEvidence, thresholds: readonly number[]) {
+function reachOf({ survey }: SupplyEvidence, turns: Turns) {
   const reach = survey.yard?.disconnect?.reach
   const isNone = !reach || (reach.kind === 'unknown' && reach.reason === 'does not exist')
-  return isNone ? given(0) : lengthOf(reach, 'distance', `${AT}.reach`, thresholds)
+  return isNone ? given(0) : lengthOf(reach, 'distance', `${AT}.reach`, turns)
 }
 
-const distanceOf = ({ survey }: SupplyEvidence, thresholds: readonly number[]) =>
-  lengthOf(survey.yard?.disconnect?.distance, 'distance', `${AT}.distance`, thresholds)
+const distanceOf = ({ survey }: SupplyEvidence, turns: Turns) =>
+  lengthOf(survey.yard?.disconnect?.distance, 'distance', `${AT}.distance`, turns)
 
 /** As one reaches for it: round a fixed barrier the way is never shorter than straight. */
 function judgeNear(evidence: SupplyEvidence): CodeFinding {
   const turns = turnsOf(evidence, yard => turnsOfNearest(yard.disconnect.near))
   const asked = {
-    ...placeInputs(evidence),
+    ...evidence.place,
     distance: distanceOf(evidence, turns),
     reach: reachOf(evidence, turns),
   }
@@ -61,7 +61,7 @@ const orLocked = (found: PointFinding, isExcused: boolean): PointFinding =>
 function judgeSight(evidence: SupplyEvidence): CodeFinding {
   const turns = turnsOf(evidence, yard => [yard.disconnect.sight?.value])
   const asked = {
-    ...placeInputs(evidence),
+    ...evidence.place,
     inSight: yesOrNo(evidence.survey.yard?.disconnect?.inSight, `${AT}.inSight`),
     distance: distanceOf(evidence, turns),
   }

@@ -1,7 +1,7 @@
 import { choiceOf } from '../../../../base/possible.ts'
 import type { CodeFinding } from '../../supply/artifact.ts'
 import type { SupplyEvidence } from '../../supply/evidence.ts'
-import { lengthUnit, placeInputs, yardAt } from '../../supply/place.ts'
+import { lengthUnit, yardAt } from '../../supply/place.ts'
 import type { SupplyRule } from '../../supply/rule.ts'
 import { conclude, fact, notCovered } from '../../supply/rule.ts'
 
@@ -14,7 +14,7 @@ const judge = (evidence: SupplyEvidence): CodeFinding =>
       params: { unit: lengthUnit(evidence) },
     },
     {
-      ...placeInputs(evidence),
+      ...evidence.place,
       dwelling: choiceOf(evidence.survey.yard?.dwelling, ['one-family', 'other'], 'yard.dwelling'),
     },
     ({ dwelling, ...place }) => {

@@ -1,7 +1,7 @@
 import type { CodeFinding } from '../../supply/artifact.ts'
 import type { SupplyEvidence } from '../../supply/evidence.ts'
 import { exemptionInputs, exemptionOf } from '../../supply/exemption.ts'
-import { concludeAt, placeInputs, yardAt, yesOrNo } from '../../supply/place.ts'
+import { concludeAt, yardAt, yesOrNo } from '../../supply/place.ts'
 import type { SupplyRule } from '../../supply/rule.ts'
 import { fact, notCovered } from '../../supply/rule.ts'
 
@@ -9,7 +9,7 @@ function judge(evidence: SupplyEvidence): CodeFinding {
   const groundBonded = yesOrNo(evidence.survey.yard?.groundBonded, 'yard.groundBonded')
   return concludeAt(
     { rule: groundBonding.id, subjects: ['yard'], severity: 'danger' },
-    { ...placeInputs(evidence), ...exemptionInputs(evidence), groundBonded },
+    { ...evidence.place, ...exemptionInputs(evidence), groundBonded },
     ({ groundBonded: bonded, ...point }) => {
       const ground = yardAt(evidence, point)?.ground
       if (!ground) return notCovered('ground')

@@ -9,7 +9,7 @@ import {
   lengthOf,
   lengthUnit,
   listed,
-  placeInputs,
+  NO_TURNS,
   turnsOf,
   yardAt,
   yesOrNo,
@@ -58,11 +58,11 @@ function judge(evidence: SupplyEvidence, { thing, at }: Listed<Light>): CodeFind
       params: { light: thing.label, unit: lengthUnit(evidence) },
     },
     {
-      ...placeInputs(evidence),
+      ...evidence.place,
       groundFault: yesOrNo(thing.groundFault, `${at}.groundFault`),
       distance: lengthOf(thing.distance, 'distance', `${at}.distance`, turns('distance')),
       height: lengthOf(thing.height, 'height', `${at}.height`, turns('height')),
-      rim: lengthOf(evidence.survey.yard?.rimHeight, 'rim', 'yard.rimHeight', []),
+      rim: lengthOf(evidence.survey.yard?.rimHeight, 'rim', 'yard.rimHeight', NO_TURNS),
     },
     ({ distance, height, rim, groundFault, ...place }) => {
       const book = yardAt(evidence, place)?.lights

@@ -4,7 +4,6 @@ import {
   lengthOf,
   lengthUnit,
   listed,
-  placeInputs,
   turnsOf,
   yardAt,
   yesOrNo,
@@ -38,7 +37,7 @@ export const metalBonded: SupplyRule = {
           params: { metal: thing.label, unit: lengthUnit(evidence) },
         },
         {
-          ...placeInputs(evidence),
+          ...evidence.place,
           bonded: yesOrNo(thing.bonded, `${at}.bonded`),
           distance: lengthOf(thing.distance, 'distance', `${at}.distance`, turns),
         },

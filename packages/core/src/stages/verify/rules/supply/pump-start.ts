@@ -1,5 +1,4 @@
 import type { Possible } from '../../../../base/possible.ts'
-import { numberOf } from '../../../../base/possible.ts'
 import type { PoweredLoad } from '../../../../domain/load/load.ts'
 import { isMotor } from '../../../../domain/load/load.ts'
 import { LIMITS } from '../../../../domain/wiring/limits.ts'
@@ -14,10 +13,14 @@ import { conclude, within } from '../../supply/rule.ts'
 import { arrivingOf, START_TIMES, spreadOf, startOf, startTimesOf } from '../../supply/solved.ts'
 
 function timesOf(load: PoweredLoad): Possible<number> {
-  const at = `loads.${load.id}.circuits`
   const plate = startTimesOf(load)
-  if (!plate) return numberOf(undefined, START_TIMES, at)
-  return { values: [plate.from, plate.to], kind: plate.from === plate.to ? 'known' : 'range', at }
+  const { from, to } = plate ?? START_TIMES
+  // The more it takes the more is lost: the ends decide.
+  return {
+    values: from === to ? [from] : [from, to],
+    kind: plate === undefined ? 'unknown' : from === to ? 'known' : 'range',
+    at: `loads.${load.id}.circuits`,
+  }
 }
 
 function judge(

@@ -4,7 +4,6 @@ import {
   lengthOf,
   lengthUnit,
   listed,
-  placeInputs,
   turnsOf,
   yardAt,
   yesOrNo,
@@ -30,7 +29,7 @@ export const receptacleProtection: SupplyRule = {
           params: { outlet: thing.label, unit: lengthUnit(evidence) },
         },
         {
-          ...placeInputs(evidence),
+          ...evidence.place,
           groundFault: yesOrNo(thing.groundFault, `${at}.groundFault`),
           distance: lengthOf(thing.distance, 'distance', `${at}.distance`, turns),
         },

@@ -22,6 +22,8 @@ function judgePoint(earthing: string, distance: number): PointFinding {
     : { ...found, readings: { ...REACH, decides: 'designer' } }
 }
 
+const turns = () => [REACH.lenient, REACH.strict]
+
 const judge = (
   evidence: SupplyEvidence,
   { thing, at }: Listed<NonNullable<Yard['metal']>[number]>,
@@ -35,10 +37,7 @@ const judge = (
     },
     {
       earthing: choiceOf(evidence.survey.supply.earthing, EARTHINGS, 'supply.earthing'),
-      distance: lengthOf(thing.distance, 'distance', `${at}.distance`, [
-        REACH.lenient,
-        REACH.strict,
-      ]),
+      distance: lengthOf(thing.distance, 'distance', `${at}.distance`, turns),
     },
     ({ earthing, distance }) => judgePoint(earthing, distance),
   )

@@ -4,7 +4,6 @@ import {
   lengthOf,
   lengthUnit,
   listed,
-  placeInputs,
   turnsOf,
   turnsOfNearest,
   yardAt,
@@ -29,7 +28,7 @@ export const wallSwitches: SupplyRule = {
           params: { switch: thing.label, unit: lengthUnit(evidence) },
         },
         {
-          ...placeInputs(evidence),
+          ...evidence.place,
           distance: lengthOf(thing.distance, 'distance', `${at}.distance`, turns),
         },
         point => judgeNearest(point.distance, yardAt(evidence, point)?.wallSwitch, 'switch'),
