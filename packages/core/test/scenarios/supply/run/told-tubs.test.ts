@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest'
 import type { CodeFinding, Survey } from '../../../../src/index.ts'
 import { surveyedCondition } from '../../../../src/index.ts'
 import { demoDevices, demoTub } from '../../../support/demo.ts'
+import { known, withCable } from '../../../support/surveyed.ts'
 import { report } from './card-tub.ts'
 
 const byVerdict = (survey: Survey, verdict: CodeFinding['verdict']): readonly string[] => [
@@ -75,15 +76,34 @@ describe('a run patched together from ten pieces', () => {
     expect(crowded).toBeLessThan(40)
   })
 
+  const fillsOf = (tub: Survey): readonly CodeFinding[] =>
+    report(tub).findings.filter(each => each.rule === 'SUPPLY-15')
+
   test('each kind and trade size of conduit has its own room; what lies in none has none', () => {
-    const fills = findings.filter(each => each.rule === 'SUPPLY-15')
-    const judged = fills.filter(each => each.isCovered)
-    expect(judged.map(({ params }) => `${params['conduit']} ${params['trade']}`)).toEqual([
+    const alone = survey.supply.cables.reduce(
+      (tub, { id }) => withCable(tub, id, { alongside: known('0') }),
+      survey,
+    )
+    const fills = fillsOf(alone)
+    expect(fills.map(({ params }) => `${params['conduit']} ${params['trade']}`).sort()).toEqual([
       'EMT 1/2',
+      'FMC 1-1/4',
+      'PVC 40 3/4',
+      'PVC 80 1',
     ])
-    // FMC 1-1/4, PVC 40 3/4 and PVC 80 1 hold wires of other circuits, of which nobody told how thick.
-    const crowded = fills.filter(each => !each.isCovered).map(each => each.subjects[0])
-    expect(crowded).toEqual(['piece-1', 'piece-8', 'piece-9'])
+    const sheathed = survey.supply.cables.filter(each =>
+      JSON.stringify(each.conduit).includes('1-1/2'),
+    )
+    expect(sheathed).toHaveLength(1)
+    expect(fills.flatMap(each => each.subjects)).not.toContain(sheathed[0]?.id)
+  })
+
+  test('beside wires of other circuits, of which nobody told how thick, its room is not known', () => {
+    const fills = fillsOf(survey)
+    const crowded = fills.filter(each => !each.isCovered)
+    expect(crowded.map(each => each.subjects[0])).toEqual(['piece-1', 'piece-8', 'piece-9'])
+    expect(new Set(crowded.map(each => each.verdict))).toEqual(new Set(['not-shown']))
+    expect(fills.filter(each => each.isCovered).map(each => each.verdict)).toEqual(['breaks'])
   })
 
   test('the hidden joint, the taped neutral and the small isolators are found', () => {
