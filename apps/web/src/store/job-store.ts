@@ -1,5 +1,13 @@
-import type { Act, Entry, JobState, StoredEntry } from '@tubwright/records'
-import { documentOf, fromStored, JobLog, must, toStored } from '@tubwright/records'
+import type { Act, Entry, JobState, Seen, StoredEntry } from '@tubwright/records'
+import {
+  counterOf,
+  documentOf,
+  fromStored,
+  JobLog,
+  must,
+  storeOf,
+  toStored,
+} from '@tubwright/records'
 import type { Connection } from './connection.ts'
 import type { JobCard } from './database.ts'
 import { STRICT } from './database.ts'
@@ -54,6 +62,17 @@ const readable = (rows: readonly StoredEntry[]): readonly Entry[] =>
 
 const keyOf = ({ id, digest }: StoredEntry): string => `${id} ${digest}`
 
+/** What is held of each store without a hole, where some entries are not. */
+function seenWithout(seen: Seen, entries: readonly Entry[]): Seen {
+  const left = { ...seen }
+  for (const { id } of entries) {
+    const store = storeOf(id)
+    left[store] = Math.min(left[store] ?? 0, counterOf(id) - 1)
+    if (left[store] <= 0) delete left[store]
+  }
+  return left
+}
+
 /** Rows that are not among those that are there. */
 function lacking(
   there: readonly StoredEntry[],
@@ -77,7 +96,8 @@ export class JobStore {
   readonly #identity: Identity
   readonly #wrote: (card: JobCard) => void
   #log: JobLog
-  #unsaved: Entry[] = []
+  /** Never changed in place: a write goes on with those that it began with. */
+  #unsaved: readonly Entry[] = []
   #view: JobView
   #writing: Promise<void> = Promise.resolve()
   #card: JobCard
@@ -125,7 +145,8 @@ export class JobStore {
     if (acts.length === 0) return this.#writing
     const began = performance.now()
     const { author, now } = this.#identity
-    this.#unsaved.push(...must(this.#log.append(acts, { author: author(), at: now() })))
+    const entries = must(this.#log.append(acts, { author: author(), at: now() }))
+    this.#unsaved = [...this.#unsaved, ...entries]
     this.#publish()
     return this.#write(began)
   }
@@ -133,7 +154,7 @@ export class JobStore {
   /** Takes in entries of another copy of this job; says how many were new. */
   async merge(entries: readonly Entry[]): Promise<number> {
     const { added } = this.#log.merge(entries)
-    this.#unsaved.push(...added)
+    this.#unsaved = [...this.#unsaved, ...added]
     this.#publish()
     await this.#write(performance.now())
     return added.length
@@ -146,7 +167,7 @@ export class JobStore {
 
   /** Writes the card again from what the record says. */
   async list(): Promise<void> {
-    await this.#connection.use(database => this.#put(database, []))
+    await this.#connection.use(database => this.#put(database, [], this.#unsaved))
     this.#wrote(this.#card)
   }
 
@@ -198,9 +219,9 @@ export class JobStore {
     if (entries.length === 0) return
     try {
       const rows = entries.map(toStored)
-      await this.#connection.use(database => this.#put(database, rows))
+      await this.#connection.use(database => this.#put(database, rows, this.#without(entries)))
       await this.#copy.append(this.id, rows)
-      this.#unsaved = this.#unsaved.filter(each => !entries.includes(each))
+      this.#unsaved = this.#without(entries)
       noteSave(performance.now() - began)
       this.#publish()
       this.#wrote(this.#card)
@@ -211,9 +232,20 @@ export class JobStore {
     }
   }
 
+  /** What came while those were written. */
+  #without(entries: readonly Entry[]): readonly Entry[] {
+    return this.#unsaved.filter(each => !entries.includes(each))
+  }
+
+  /**
+   * Puts rows on the disk together with the card, which counts on nothing that is not there yet.
+   *
+   * @param later - entries of the log that go with another write
+   */
   async #put(
     database: Parameters<Parameters<Connection['use']>[0]>[0],
     rows: readonly StoredEntry[],
+    later: readonly Entry[],
   ): Promise<void> {
     const state = this.#log.state
     const region = regionOf(state)
@@ -222,8 +254,8 @@ export class JobStore {
       title: titleOf(state),
       ...(region === undefined ? {} : { region }),
       at: this.#identity.now(),
-      entries: this.#log.size,
-      seen: this.#log.seen,
+      entries: this.#log.size - later.length,
+      seen: seenWithout(this.#log.seen, later),
     }
     const transaction = database.transaction(['entries', 'jobs'], 'readwrite', STRICT)
     await Promise.all([
