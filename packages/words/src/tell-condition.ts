@@ -1,6 +1,6 @@
 import type { FittingFault, Measurable, SupplyCondition, SupplyPlace } from '@tubwright/core'
 import { say } from './say.ts'
-import type { Tables } from './words.ts'
+import type { Tables, ToldDanger } from './words.ts'
 
 type Told = Pick<Tables, 'condition' | 'conditionPage' | 'values'>
 type NameOf = (id: string) => string
@@ -54,17 +54,29 @@ function nextText({ conditionPage, values }: Told, next: Measurable): string {
   return say(conditionPage['next-volts'], { situation, from: from ?? '', to: to ?? '' })
 }
 
-/** What is dangerous: what is shown stops all work, what is possible is told as that. */
-function dangerTexts({ conditionPage }: Told, { dangers }: SupplyCondition): readonly string[] {
-  const told = dangers.map(({ reason, certainty, severity }) => {
+/** What is dangerous, each reason once: what is shown before what is possible. */
+export function tellDangers(
+  { conditionPage }: Told,
+  { dangers }: SupplyCondition,
+): readonly ToldDanger[] {
+  const shown = dangers.filter(each => each.certainty === 'shown')
+  const possible = dangers.filter(
+    ({ reason, certainty }) =>
+      certainty === 'possible' && !shown.some(each => each.reason === reason),
+  )
+  const once = new Map([...shown, ...possible].map(each => [each.reason, each]))
+  return [...once.values()].map(({ reason, severity, certainty }) => {
     const danger = conditionPage[`danger-${reason}`]
-    if (certainty === 'possible') return say(conditionPage.maybe, { danger })
-    return severity === 'danger' ? say(conditionPage.stop, { danger }) : danger
+    if (certainty === 'possible') {
+      const text = say(conditionPage.maybe, { danger })
+      return { reason, severity, text, line: text }
+    }
+    const line = severity === 'danger' ? say(conditionPage.stop, { danger }) : danger
+    return { reason, severity, text: danger, line }
   })
-  return [...new Set(told)]
 }
 
-/** What the readings of a supply say: what it is, or what it may be and what to read next. */
+/** What the readings of a supply say: what it is, or what it may be and what to read next. Its dangers are `tellDangers`. */
 export function tellCondition(
   tables: Told,
   found: SupplyCondition,
@@ -72,9 +84,8 @@ export function tellCondition(
 ): readonly string[] {
   const { condition, conditionPage } = tables
   const { named, fits, neverShown, next, offBand } = found
-  const dangers = dangerTexts(tables, found)
-  if (offBand) return [...dangers, say(conditionPage['off-band'], { ...offBand })]
-  if (fits.length === 0) return [...dangers, conditionPage.none]
+  if (offBand) return [say(conditionPage['off-band'], { ...offBand })]
+  if (fits.length === 0) return [conditionPage.none]
   const told = [...new Set(fits.map(each => fitText(tables, each, nameOf)))]
   const head = named === undefined ? [conditionPage.unnamed, ...told] : [condition[named]]
   const where =
@@ -82,7 +93,6 @@ export function tellCondition(
       ? []
       : [...new Set(fits.flatMap(each => whereText(tables, each, nameOf)))]
   return [
-    ...dangers,
     ...head,
     ...where,
     ...(next ? [nextText(tables, next.of)] : []),

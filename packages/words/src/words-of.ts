@@ -3,13 +3,14 @@ import { tellDiagnostic, tellFinding, tellLint, tellMatch } from './tell.ts'
 import { tellChange, tellChanges, tellOutcome, tellSupply } from './tell-changes.ts'
 import { tellAsk, tellClause, tellCode } from './tell-code.ts'
 import { tellColdPart, tellColdReading, tellInsulation } from './tell-cold.ts'
-import { tellCondition } from './tell-condition.ts'
+import { tellCondition, tellDangers } from './tell-condition.ts'
 import type { Language, Review, Tables, Tellers, Words } from './words.ts'
 
 const tellersOf = (tables: Tables): Tellers => ({
   tellFinding: (finding, nameOf = command => command) => tellFinding(tables, finding, nameOf),
   tellMatch: told => tellMatch(tables, told),
   tellCode: (finding, nameOf = id => id) => tellCode(tables, finding, nameOf),
+  tellDangers: condition => tellDangers(tables, condition),
   tellCondition: (condition, nameOf = id => id) => tellCondition(tables, condition, nameOf),
   tellClause: printed => tellClause(tables, printed),
   tellAsk: (at, nameOf = id => id) => tellAsk(tables, at, nameOf),

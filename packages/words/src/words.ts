@@ -103,6 +103,16 @@ export interface ToldChange {
   readonly told: string
 }
 
+/** One danger of a supply, in words. */
+export interface ToldDanger {
+  readonly reason: SupplyCondition['dangers'][number]['reason']
+  readonly severity: SupplyCondition['dangers'][number]['severity']
+  /** Beside a signal word. */
+  readonly text: string
+  /** On a line without one: what is shown and dangerous stops all work. */
+  readonly line: string
+}
+
 /** What is made of data by the sentences of one language. */
 export interface Tellers {
   /**
@@ -115,7 +125,9 @@ export interface Tellers {
   readonly tellMatch: (told: Shortfall | OpenQuestion | Requirement) => string
   /** What a code book says: figures, clause, what would settle it. */
   readonly tellCode: (finding: CodeFinding, nameOf?: (id: string) => string) => string
-  /** What the readings of a supply say, a line each. */
+  /** What is dangerous about a supply by its readings. */
+  readonly tellDangers: (condition: SupplyCondition) => readonly ToldDanger[]
+  /** What the readings of a supply say, a line each; its dangers come first, by `tellDangers`. */
   readonly tellCondition: (
     condition: SupplyCondition,
     nameOf?: (id: string) => string,

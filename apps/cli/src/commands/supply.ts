@@ -70,7 +70,12 @@ function showCondition(found: Read, nameOf: NameOf, talk: Talk): void {
   if (!found) return
   const { conditionPage } = ENGLISH
   talk.data(`\n${talk.bold(conditionPage.title)}`)
-  const lines = found.ok ? ENGLISH.tellCondition(found.value, nameOf) : [conditionPage.failed]
+  const lines = found.ok
+    ? [
+        ...ENGLISH.tellDangers(found.value).map(each => each.line),
+        ...ENGLISH.tellCondition(found.value, nameOf),
+      ]
+    : [conditionPage.failed]
   for (const line of lines) talk.data(`  ${line}`)
 }
 

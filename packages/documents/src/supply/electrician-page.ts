@@ -36,7 +36,10 @@ function readings(report: SupplyReport, words: Words, condition: Read): Html | u
   if (!condition) return undefined
   const { conditionPage } = words
   const lines = condition.ok
-    ? words.tellCondition(condition.value, namesIn(report))
+    ? [
+        ...words.tellDangers(condition.value).map(each => each.line),
+        ...words.tellCondition(condition.value, namesIn(report)),
+      ]
     : [conditionPage.failed]
   return html`<section><h2>${conditionPage.title}</h2><ul>${lines.map(each => html`<li>${each}</li>`)}</ul></section>`
 }

@@ -14,13 +14,13 @@ export const CONDITION_ES: Table<typeof CONDITION_EN> = {
   'leg-open':
     'Una línea está abierta. Lo que parece llevar vuelve por una carga entre las dos líneas.',
   'neutral-open':
-    'El neutro está abierto: las cargas a neutro reciben de más o de menos. Apagar en el cuadro.',
+    'El neutro está abierto: las cargas a neutro reciben de más o de menos. Apagar en el tablero.',
   'neutral-poor':
-    'El neutro tiene una mala unión: las cargas a neutro reciben de más o de menos. Apagar en el cuadro.',
+    'El neutro tiene una mala unión: las cargas a neutro reciben de más o de menos. Apagar en el tablero.',
   joint: 'Una línea tiene una mala unión: allí se calienta con carga.',
-  'earth-open': 'La tierra está abierta: una falta pone el metal en tensión. Apagar en el cuadro.',
+  'earth-open': 'La tierra está abierta: una falta pone el metal en tensión. Apagar en el tablero.',
   'neutral-earth-swapped':
-    'Neutro y tierra están cambiados: la tierra lleva corriente. Apagar en el cuadro.',
+    'Neutro y tierra están cambiados: la tierra lleva corriente. Apagar en el tablero.',
   'line-neutral-swapped': 'Línea y neutro están cambiados.',
 }
 
@@ -40,16 +40,21 @@ export const CONDITION_PAGE_ES: Table<typeof CONDITION_PAGE_EN> = {
   'may-earth-open': 'una tierra abierta',
   'may-neutral-earth-swapped': 'neutro y tierra cambiados',
   'may-line-neutral-swapped': 'línea y neutro cambiados',
-  stop: 'ALTO: {danger} Apagar en el cuadro y bloquear; ha de mirarlo un electricista.',
+  stop: 'ALTO: {danger} Cortado en el tablero y bloqueado; ha de mirarlo un electricista.',
   maybe: 'Posible y aún no demostrado: {danger}',
-  'danger-neutral': 'Las cargas a neutro reciben voltios equivocados.',
-  'danger-earth': 'La tierra no protege.',
-  'danger-earth-carries-current': 'La tierra lleva corriente.',
-  'danger-polarity': 'Lo que debería ser neutro tiene tensión.',
-  'danger-high-leg': 'Hay una línea alta.',
-  'danger-joint': 'Una unión arde con carga.',
-  'danger-over-volts': 'Lo que necesita 120 V recibe más de 132 V.',
-  'danger-neutral-to-earth': 'El neutro se aparta de la tierra.',
+  'danger-neutral':
+    'El neutro no hace contacto: corte en el tablero, y nada funciona hasta que lo haga.',
+  'danger-earth':
+    'La tierra no hace contacto: un defecto pone el metal con tensión. Corte en el tablero.',
+  'danger-earth-carries-current':
+    'La tierra lleva corriente: el metal puede tener tensión. Corte en el tablero.',
+  'danger-polarity': 'Fase y neutro están cambiados: lo que se apaga sigue con tensión.',
+  'danger-high-leg': 'Una línea está demasiado alta respecto al neutro. Corte en el tablero.',
+  'danger-joint':
+    'Un empalme se calienta con carga: se busca y se rehace antes de que funcione el calefactor.',
+  'danger-over-volts':
+    'Las cargas a neutro reciben muchos más voltios de los que admiten. Corte en el tablero.',
+  'danger-neutral-to-earth': 'El neutro está a voltios de la tierra: algo en él no hace contacto.',
   title: 'Qué dicen las lecturas',
   unnamed: 'Las lecturas admiten más de una de estas:',
   none: 'Nada conocido da estas lecturas. Mirar el medidor y dónde estaban sus puntas.',

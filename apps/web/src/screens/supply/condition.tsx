@@ -58,19 +58,15 @@ function Named({ found }: { readonly found: SupplyCondition }): ReactNode {
   )
 }
 
-/** What is dangerous about it, each reason once; not everything that fits need be so. */
+/** What is dangerous about it; not everything that fits need be so. */
 function Dangers({ found }: { readonly found: SupplyCondition }): ReactNode {
-  const web = useWeb()
-  const once = new Map(found.dangers.map(each => [each.reason, each]))
-  return [...once.values()].map(({ reason, severity, certainty }) => {
-    const danger = web[`supply.danger-${reason}`]
-    return (
-      <p key={reason} data-danger={reason}>
-        <Signal severity={severity} />
-        {certainty === 'shown' ? danger : say(web['supply.perhaps'], { danger })}
-      </p>
-    )
-  })
+  const { words } = useApp()
+  return words.tellDangers(found).map(({ reason, severity, text }) => (
+    <p key={reason} data-danger={reason}>
+      <Signal severity={severity} />
+      {text}
+    </p>
+  ))
 }
 
 function Unjudged({ failure }: { readonly failure: ConditionFailure }): ReactNode {

@@ -28,21 +28,6 @@ export const SUPPLY_WEB_EN = {
   'supply.no-readings': 'No reading was taken at the tub.',
   'supply.not-arriving':
     'A reading is of a conductor that does not arrive at the tub: {conductor}.',
-  'supply.danger-neutral':
-    'The neutral does not hold: switch off at the panel, and nothing runs until it does.',
-  'supply.danger-earth':
-    'The earth does not hold: a fault makes metal live. Switch off at the panel.',
-  'supply.danger-earth-carries-current':
-    'The earth carries current: metal can be live. Switch off at the panel.',
-  'supply.danger-polarity': 'Line and neutral are exchanged: what is switched off stays live.',
-  'supply.danger-high-leg': 'One leg stands far too high to neutral. Switch off at the panel.',
-  'supply.danger-joint':
-    'A joint gets hot under load: it is found and made anew before the heater runs.',
-  'supply.danger-over-volts':
-    'Loads to neutral get far more volts than they are made for. Switch off at the panel.',
-  'supply.danger-neutral-to-earth':
-    'The neutral stands at volts to earth: something in it does not hold.',
-  'supply.perhaps': 'Perhaps: {danger}',
   'supply.no-condition': 'These readings cannot be judged here.',
   'supply.to-readings': 'Enter six readings',
   'supply.more-readings': 'See or change the readings',

@@ -30,22 +30,6 @@ export const SUPPLY_WEB_ES: Table<typeof SUPPLY_WEB_EN> = {
   'supply.condition': 'Lo que dicen las seis lecturas',
   'supply.no-readings': 'No se tomó ninguna lectura en la bañera.',
   'supply.not-arriving': 'Una lectura es de un conductor que no llega a la bañera: {conductor}.',
-  'supply.danger-neutral':
-    'El neutro no hace contacto: corte en el tablero, y nada funciona hasta que lo haga.',
-  'supply.danger-earth':
-    'La tierra no hace contacto: un defecto pone el metal con tensión. Corte en el tablero.',
-  'supply.danger-earth-carries-current':
-    'La tierra lleva corriente: el metal puede tener tensión. Corte en el tablero.',
-  'supply.danger-polarity': 'Fase y neutro están cambiados: lo que se apaga sigue con tensión.',
-  'supply.danger-high-leg':
-    'Una línea está demasiado alta respecto al neutro. Corte en el tablero.',
-  'supply.danger-joint':
-    'Un empalme se calienta con carga: se busca y se rehace antes de que funcione el calefactor.',
-  'supply.danger-over-volts':
-    'Las cargas a neutro reciben muchos más voltios de los que admiten. Corte en el tablero.',
-  'supply.danger-neutral-to-earth':
-    'El neutro está a voltios de la tierra: algo en él no hace contacto.',
-  'supply.perhaps': 'Quizá: {danger}',
   'supply.no-condition': 'Estas lecturas no se pueden juzgar aquí.',
   'supply.to-readings': 'Anotar seis lecturas',
   'supply.more-readings': 'Ver o cambiar las lecturas',
