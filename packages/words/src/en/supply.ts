@@ -70,6 +70,10 @@ export const SUPPLY_SAYS_EN = {
     'When {load} starts it takes {amps:A} for a moment, and the run takes {volts:V} ({is:percent} of its plate); from {may:percent} on it may not get away.',
   'fault-loop':
     'A fault to earth at the tub meets {is:ohm}: {start:ohm} before the run and {run:ohm} in it. A {type} breaker of {breaker:A} is off in time up to {may:ohm}.',
+  'fault-loop-device':
+    'A fault to earth at the tub meets {is:ohm}: {start:ohm} before the run and {run:ohm} in it. The breaker alone is not sure to be off in time; the residual-current device of {trip:A} is, up to {may:ohm}.',
+  'fault-loop-electrode':
+    'With an earth electrode of its own a fault meets {is:ohm}: {start:ohm} before the run and {run:ohm} in it. The residual-current device of {trip:A} is off in time up to {may:ohm}.',
   'no-ground-fault': 'No ground-fault device watches this circuit.',
   'ground-fault-trip':
     'The ground-fault device trips by {is:A}; to protect people it has to by {may:A}.',

@@ -74,6 +74,10 @@ export const SUPPLY_SAYS_ES: Table<typeof SUPPLY_SAYS_EN> = {
     'Al arrancar, {load} consume {amps:A} un momento y el tramo pierde {volts:V} ({is:percent} de su placa); desde {may:percent} puede no arrancar.',
   'fault-loop':
     'Una falta a tierra en la bañera encuentra {is:ohm}: {start:ohm} antes del tramo y {run:ohm} en él. Un disyuntor {type} de {breaker:A} corta a tiempo hasta {may:ohm}.',
+  'fault-loop-device':
+    'Una falta a tierra en la bañera encuentra {is:ohm}: {start:ohm} antes del tramo y {run:ohm} en él. El disyuntor solo no corta a tiempo con seguridad; el diferencial de {trip:A} sí, hasta {may:ohm}.',
+  'fault-loop-electrode':
+    'Con un electrodo de tierra propio una falta encuentra {is:ohm}: {start:ohm} antes del tramo y {run:ohm} en él. El diferencial de {trip:A} corta a tiempo hasta {may:ohm}.',
   'no-ground-fault': 'Ningún diferencial vigila este circuito.',
   'ground-fault-trip':
     'El diferencial dispara como muy tarde con {is:A}; para proteger a las personas ha de hacerlo con {may:A}.',

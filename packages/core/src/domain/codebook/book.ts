@@ -43,6 +43,14 @@ export interface EarthAsk {
   readonly method: WiringMethod
 }
 
+/** Greatest loop through line and earth, hot. */
+export interface FaultLimits {
+  /** Behind a breaker [A], by its curve [Ω]. */
+  readonly behindBreaker: (breaker: number, type: BreakerType) => Cited<number> | undefined
+  /** Behind a residual-current device of so many amps [Ω]; with an electrode, the electrode's. */
+  readonly behindDevice: (amps: number) => Cited<number>
+}
+
 /**
  * One code book, as far as it could be sourced.
  *
@@ -75,8 +83,8 @@ export interface Codebook {
     | undefined
   /** The most that may be lost on the way, as a share of the nominal volts. */
   readonly drop: (Cited<number> & { readonly isLaw: boolean }) | undefined
-  /** Greatest loop through line and earth behind a breaker, hot [Ω]; undefined where that is no rule. */
-  readonly loop: ((breaker: number, type: BreakerType) => Cited<number> | undefined) | undefined
+  /** When a fault to earth is off in time; undefined where that is no rule, or was not sourced. */
+  readonly fault: FaultLimits | undefined
   /** The latest trip of the device that protects people in the tub [A]. */
   readonly groundFault: Cited<number> | undefined
 }

@@ -85,6 +85,6 @@ export const AS_NZS: Codebook = {
   copperEarth: undefined,
   byFaultHeat: undefined,
   drop: { value: DROP_PERCENT.network / 100, by: DROP, isLaw: true },
-  loop: undefined,
+  fault: undefined,
   groundFault: { value: FINAL_CIRCUIT_MILLIAMPS / 1000, by: PEOPLE },
 }

@@ -2,6 +2,7 @@ import type { ConductorSize } from '../../conductor.ts'
 import { sizeFrom } from '../../conductor.ts'
 import type { BreakerType } from '../../supply/run-words.ts'
 import type { Ampacity, Cited, Codebook, EarthAsk, LaidConductor } from '../book.ts'
+import { greatestElectrode } from '../hd-60364/part-4-41.ts'
 import type { MetricTable } from '../metric-ampacity.ts'
 import { metricAmpacity } from '../metric-ampacity.ts'
 import type { Printed } from '../printed.ts'
@@ -74,6 +75,19 @@ const loop = (breaker: number, type: BreakerType): Cited<number> | undefined => 
   return value === undefined ? undefined : { value, by: TABLE_41_3 }
 }
 
+/** @source [BS7671-41.5] */
+const BY_DEVICE: Printed = {
+  standard: 'BS 7671',
+  edition: '2018',
+  clause: '411.5.3, table 41.5',
+  read: 'page',
+}
+
+const behindDevice = (amps: number): Cited<number> => ({
+  value: greatestElectrode(1000 * amps),
+  by: BY_DEVICE,
+})
+
 const FAULT_HEAT: Printed = {
   standard: 'BS 7671',
   edition: '2018',
@@ -100,6 +114,6 @@ export const BS_7671: Codebook = {
     by: FAULT_HEAT,
   }),
   drop: { value: DROP_PERCENT.public.other / 100, by: DROP, isLaw: true },
-  loop,
+  fault: { behindBreaker: loop, behindDevice },
   groundFault: { value: 0.03, by: PEOPLE },
 }

@@ -57,6 +57,6 @@ export const CE_CODE: Codebook = {
     by: { standard: 'CE Code', edition: '2021', clause: 'rule 8-102', read: 'memory' },
     isLaw: true,
   },
-  loop: undefined,
+  fault: undefined,
   groundFault: { value: 0.006, by: CE_SECTION_68.groundFaultDeviceLeast },
 }

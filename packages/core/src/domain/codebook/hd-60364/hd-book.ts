@@ -1,7 +1,8 @@
 import type { ConductorSize } from '../../conductor.ts'
 import { sizeFrom } from '../../conductor.ts'
-import type { Ampacity, Cited, Codebook, EarthAsk, LaidConductor } from '../book.ts'
+import type { Ampacity, Cited, Codebook, EarthAsk, FaultLimits, LaidConductor } from '../book.ts'
 import { BREAKER_RATINGS, PRINTED as RATINGS } from '../bs-7671/ratings-60898.ts'
+import { SURE_MULTIPLE } from '../bs-7671/table-41-3.ts'
 import type { MetricTable } from '../metric-ampacity.ts'
 import { metricAmpacity } from '../metric-ampacity.ts'
 import type { Printed } from '../printed.ts'
@@ -13,7 +14,14 @@ import { ampsB525, TABLE_B_52_5 } from './b-52-5.ts'
 import { ambientFactorB5214 } from './b-52-14.ts'
 import { groupFactorB5217 } from './b-52-17.ts'
 import { PRINTED as DROP, DROP_PERCENT } from './g-52-1.ts'
-import { PRINTED as TIMES } from './part-4-41.ts'
+import {
+  FAST_UP_TO,
+  greatestElectrode,
+  greatestLoopAt,
+  LOOP_TN,
+  LOOP_TT,
+  PRINTED as TIMES,
+} from './part-4-41.ts'
 import { leastProtective, PRINTED as PROTECTIVE } from './part-5-54.ts'
 
 type Insulation = '70 °C' | '90 °C'
@@ -69,6 +77,15 @@ function earth({ line }: EarthAsk): Cited<ConductorSize> | undefined {
   return size && { value: size, by: PROTECTIVE }
 }
 
+/** The breakers are those of the same European standard as in the United Kingdom. */
+const FAULT: FaultLimits = {
+  behindBreaker: (breaker, type) => {
+    const seconds = breaker <= FAST_UP_TO['fixed equipment only'] ? '0.4' : '5'
+    return { value: greatestLoopAt(SURE_MULTIPLE[type][seconds] * breaker), by: LOOP_TN }
+  },
+  behindDevice: amps => ({ value: greatestElectrode(1000 * amps), by: LOOP_TT }),
+}
+
 const OVERLOAD: Printed = {
   standard: 'HD 60364-4-43',
   edition: '2010',
@@ -88,6 +105,6 @@ export const HD_60364: Codebook = {
   copperEarth: undefined,
   byFaultHeat: undefined,
   drop: { value: DROP_PERCENT.public.other / 100, by: DROP, isLaw: false },
-  loop: undefined,
+  fault: FAULT,
   groundFault: { value: 0.03, by: TIMES },
 }

@@ -40,6 +40,32 @@ export const ADDITIONAL_MILLIAMPS = 30
  */
 export const TOUCH_VOLTS = 50
 
+/** Where the loop behind a breaker, and the touch voltage behind a device, are limited. */
+export const LOOP_TN: Printed = {
+  standard: 'HD 60364-4-41',
+  edition: '2017',
+  clause: '411.4.4',
+  read: 'page',
+}
+export const LOOP_TT: Printed = {
+  standard: 'HD 60364-4-41',
+  edition: '2017',
+  clause: '411.5.3',
+  read: 'page',
+}
+
+/** Nominal volts to earth of the supplies that are covered here [V]. */
+const VOLTS_TO_EARTH = 230
+
+/**
+ * Greatest loop behind a breaker that is sure to open at once at so many amps.
+ *
+ * @param amps - at which it opens in time, above 0 [A]
+ * @returns [Ω]
+ * @source [HD60364-41] 411.4.4
+ */
+export const greatestLoopAt = (amps: number): number => VOLTS_TO_EARTH / amps
+
 /**
  * Greatest resistance of an electrode behind a residual-current device.
  *

@@ -77,7 +77,7 @@ export const NEC: Codebook = {
     by: { standard: 'NEC', edition: '2023', clause: '210.19, informational note', read: 'page' },
     isLaw: false,
   },
-  loop: undefined,
+  fault: undefined,
   groundFault: {
     value: 0.006,
     by: { standard: 'NEC', edition: '2023', clause: '680.44', read: 'page' },

@@ -6,6 +6,7 @@ import { BREAKER_TYPES, EARTHINGS } from '../../../domain/supply/run-words.ts'
 import type { CircuitEvidence, Segment, SupplyEvidence } from './evidence.ts'
 
 const LOOPS = { from: 0.05, to: 2 } // [Ω] at the start of a run that is not TT; common practice, no source
+const ELECTRODES = { from: 1, to: 5000 } // [Ω] dry ground included; common practice, no source
 
 /** What a fault to earth hangs on, besides the breaker. */
 export const faultInputs = ({
@@ -14,10 +15,13 @@ export const faultInputs = ({
   readonly type: Possible<BreakerType>
   readonly earthing: Possible<Earthing>
   readonly start: Possible<number>
+  /** The same reading, where an electrode is in the loop. */
+  readonly electrode: Possible<number>
 } => ({
   type: choiceOf(supply.breakerType, BREAKER_TYPES, 'supply.breakerType'),
   earthing: choiceOf(supply.earthing, EARTHINGS, 'supply.earthing'),
   start: numberOf(supply.earthLoop, LOOPS, 'supply.earthLoop'),
+  electrode: numberOf(supply.earthLoop, ELECTRODES, 'supply.earthLoop'),
 })
 
 /** Line and earth of one segment, hot [Ω]. */

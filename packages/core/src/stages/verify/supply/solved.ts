@@ -25,7 +25,7 @@ import {
 } from '../../../domain/wiring/supply-alone.ts'
 import { isOnSupply, loadSpan, lumped } from '../../../domain/wiring/supply-loads.ts'
 import type { Survey } from '../../survey/artifact.ts'
-import type { CircuitEvidence } from './evidence.ts'
+import type { CircuitEvidence, SupplyEvidence } from './evidence.ts'
 
 /** Amps of a load at the start, as many times what it takes running; where the plate does not say. */
 export const START_TIMES = { from: 4, to: 8 } as const // common practice; [IEEE-399] 5 to 8 (from memory)
@@ -168,6 +168,17 @@ export function watchedBy(
 ): readonly { readonly device: WatchedDevice; readonly amps: number; readonly isAwake: boolean }[] {
   const solved = solveSupply(supplyWith(alone, factorsOf(alone, { loads: shares(alone, on) })))
   return alone.groundFaults.map(device => ({ device, ...solved.watched(device) }))
+}
+
+/** The parts that watch a circuit for a fault to earth, wherever on its run they sit. */
+export function watchersOf(
+  { devices }: SupplyEvidence,
+  { circuit, segments }: CircuitEvidence,
+): readonly WatchedDevice['part'][] {
+  const on = new Set([circuit.device, ...segments.map(({ cable }) => cable.to)])
+  return [...devices].flatMap(([id, { board }]) =>
+    on.has(id) ? board.parts.flatMap(part => (part.kind === 'ground-fault' ? [part] : [])) : [],
+  )
 }
 
 /** The least trip of a ground-fault part [A]. */

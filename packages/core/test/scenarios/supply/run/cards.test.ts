@@ -11,7 +11,7 @@ import {
   supplyWith,
 } from '../../../../src/index.ts'
 import { demoDevices, demoTub } from '../../../support/demo.ts'
-import { known, knownSi, si, withCable, withSupply } from '../../../support/surveyed.ts'
+import { known, knownSi, si, withCable, withDevice, withSupply } from '../../../support/surveyed.ts'
 import type { Card } from './card-tub.ts'
 import { found, GOOD_RUN, number, one, report, tubOf } from './card-tub.ts'
 
@@ -457,22 +457,70 @@ describe('the rest of the run', () => {
     })
   })
 
-  test('C35: an earth loop of the United Kingdom: 32 A type B asks for 1.37 Ω at most', () => {
-    const garden = demoTub('garden-230')
-    const loop = (ohms: number, type: 'B' | 'C' | 'D') =>
+  describe('C35: an earth loop of the United Kingdom', () => {
+    const watched = demoTub('garden-230')
+    /** The same run behind a breaker that watches no earth. */
+    const garden = withDevice(watched, 'rcd', { device: 'breaker-2-plain' })
+    const loop = (tub: Survey, ohms: number, type: 'B' | 'C' | 'D') =>
       one(
-        withSupply(garden, {
+        withSupply(tub, {
           breakerType: known(type),
           earthing: known('TN-S'),
           earthLoop: knownSi('Ω', ohms),
         }),
         'SUPPLY-11',
       )
-    expect(loop(0.35, 'B')).toMatchObject({ verdict: 'holds', params: { may: 1.37 } })
-    expect(loop(1.3, 'B').verdict).toBe('breaks')
-    expect(loop(0.35, 'D')).toMatchObject({ verdict: 'breaks', params: { may: 0.34 } })
-    const electrode = withSupply(garden, { earthing: known('TT') })
-    expect(one(electrode, 'SUPPLY-11')).toMatchObject({ verdict: 'not-shown', isCovered: false })
+
+    test('32 A type B asks for 1.37 Ω at most', () => {
+      expect(loop(garden, 0.35, 'B')).toMatchObject({ verdict: 'holds', params: { may: 1.37 } })
+      expect(loop(garden, 1.3, 'B').verdict).toBe('breaks')
+      expect(loop(garden, 0.35, 'D')).toMatchObject({ verdict: 'breaks', params: { may: 0.34 } })
+    })
+
+    test('the device of 30 mA sees to it where the breaker would be late', () => {
+      expect(loop(watched, 0.35, 'B')).toMatchObject({ verdict: 'holds', message: 'fault-loop' })
+      // @source [BS7671-41.5] 1667 Ω, as an answer of an inspection body quotes it
+      const late = loop(watched, 1.3, 'B')
+      expect(late).toMatchObject({ verdict: 'holds', message: 'fault-loop-device' })
+      expect(Math.round(number(late, 'may'))).toBe(1667)
+    })
+
+    test('an electrode of its own is for the device alone, and its ohms are asked for', () => {
+      const electrode = (tub: Survey, ohms?: number) =>
+        one(
+          withSupply(tub, {
+            earthing: known('TT'),
+            ...(ohms === undefined ? {} : { earthLoop: knownSi('Ω', ohms) }),
+          }),
+          'SUPPLY-11',
+        )
+      // A published reading: 12.74 Ω where 1667 Ω is the limit.
+      expect(electrode(watched, 12.74)).toMatchObject({
+        verdict: 'holds',
+        message: 'fault-loop-electrode',
+      })
+      expect(electrode(watched, 1700).verdict).toBe('breaks')
+      const { earthLoop: _, ...supply } = watched.supply
+      expect(electrode({ ...watched, supply })).toMatchObject({
+        verdict: 'not-shown',
+        asks: ['supply.earthLoop'],
+      })
+      expect(electrode(garden, 12.74)).toMatchObject({ verdict: 'not-shown', isCovered: false })
+    })
+
+    test('Europe counts with all 230 V, the United Kingdom with 95 % of it', () => {
+      for (const [breaker, type] of [
+        [16, 'B'],
+        [32, 'C'],
+        [50, 'D'],
+      ] as const) {
+        const [europe, kingdom] = (['EU', 'UK'] as const).map(
+          region => bookOf(region)?.fault?.behindBreaker(breaker, type)?.value ?? 0,
+        )
+        expect(europe, `${type}${breaker}`).toBeGreaterThan(0)
+        expect(0.95 * (europe ?? 0), `${type}${breaker}`).toBeCloseTo(kingdom ?? 0, 1)
+      }
+    })
   })
 
   test('twin and earth of 6 mm² has 2.5 mm² for its earth: below its table, enough by its heat', () => {

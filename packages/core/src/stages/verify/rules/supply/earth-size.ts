@@ -1,5 +1,6 @@
 import { given } from '../../../../base/possible.ts'
 import type { Codebook } from '../../../../domain/codebook/book.ts'
+import { SURE_MULTIPLE } from '../../../../domain/codebook/bs-7671/table-41-3.ts'
 import type { BreakerType, RatedTemperature } from '../../../../domain/supply/run-words.ts'
 import type { CodeFinding } from '../../supply/artifact.ts'
 import type {
@@ -12,8 +13,6 @@ import { faultInputs, runLoop } from '../../supply/fault.ts'
 import type { PointFinding, SupplyRule } from '../../supply/rule.ts'
 import { conclude, fact, notCovered, reaches } from '../../supply/rule.ts'
 
-/** How many times its rating a breaker is sure to open at once, by type. @source [IEC-60898] */
-const SURE: Readonly<Record<BreakerType, number>> = { B: 5, C: 10, D: 20 }
 const AT_ONCE = 0.1 // [s]
 const LATE = 5 // [s]
 const PHASE_VOLTS = 230
@@ -25,7 +24,7 @@ function byHeat(
 ): PointFinding | undefined {
   if (!byFaultHeat) return undefined
   const amps = PHASE_VOLTS / loop
-  const seconds = amps >= SURE[type] * breaker ? AT_ONCE : LATE
+  const seconds = amps >= SURE_MULTIPLE[type]['0.4'] * breaker ? AT_ONCE : LATE
   const least = byFaultHeat(amps, seconds, insulation)
   return reaches(earth.size.mm2, least.value, {
     message: 'earth-by-heat',

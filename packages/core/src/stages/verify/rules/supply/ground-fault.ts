@@ -3,7 +3,7 @@ import type { CodeFinding } from '../../supply/artifact.ts'
 import type { CircuitEvidence, SupplyEvidence } from '../../supply/evidence.ts'
 import type { About, SupplyRule } from '../../supply/rule.ts'
 import { conclude, fact, notCovered, within } from '../../supply/rule.ts'
-import { PROBE, tripOf, watchedBy } from '../../supply/solved.ts'
+import { PROBE, tripOf, watchedBy, watchersOf } from '../../supply/solved.ts'
 
 const nameOf = ({ survey, devices }: SupplyEvidence, id: string): string =>
   survey.supply.devices.find(each => each.id === id)?.label ?? devices.get(id)?.label ?? id
@@ -49,10 +49,7 @@ function landed(evidence: SupplyEvidence, own: About): readonly CodeFinding[] {
 
 function judge(evidence: SupplyEvidence, circuit: CircuitEvidence): readonly CodeFinding[] {
   const { device } = circuit.circuit
-  const on = new Set([device, ...circuit.segments.map(({ cable }) => cable.to)])
-  const parts = [...evidence.devices].flatMap(([id, { board }]) =>
-    on.has(id) ? board.parts.flatMap(part => (part.kind === 'ground-fault' ? [part] : [])) : [],
-  )
+  const parts = watchersOf(evidence, circuit)
   const about = { rule: groundFault.id, subjects: [device], severity: 'danger' as const }
   const row: readonly CodeFinding[] =
     parts.length > 1
