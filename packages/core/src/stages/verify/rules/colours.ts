@@ -1,14 +1,11 @@
 import type { Finding } from '../../../base/verdict.ts'
 import { isEarth } from '../../../domain/board/board.ts'
+import { COLOUR_CODES } from '../../../domain/codebook/colours.ts'
 import type { Colour } from '../../../domain/described.ts'
 import type { End } from '../../../domain/job.ts'
 import { findTerminal } from '../../../domain/job.ts'
 import type { Evidence, Rule } from '../rule.ts'
 
-const NEUTRAL: Readonly<Record<'america' | 'elsewhere', readonly Colour[]>> = {
-  america: ['white', 'grey'],
-  elsewhere: ['blue'],
-}
 const EARTH: readonly Colour[] = ['green', 'green-yellow', 'bare']
 
 const finding = (message: string, severity: Finding['severity'], end: End): Finding => ({
@@ -48,8 +45,7 @@ const isIdleLeg = (evidence: Evidence, end: End): boolean =>
   end.of === 'cable' && /leg\d$/u.test(end.function) && potentialOf(evidence, end) !== undefined
 
 function judge(evidence: Evidence, end: End): readonly Finding[] {
-  const region = evidence.job.tub.region
-  const neutral = NEUTRAL[region === 'US' || region === 'CA' ? 'america' : 'elsewhere']
+  const { neutral } = COLOUR_CODES[evidence.job.tub.region]
   if (isLine(evidence, end)) return judgeLine(end, neutral)
   if (isIdleLeg(evidence, end)) return [finding('leg-carries-no-line', 'caution', end)]
   if (isEarth(end.function) && !EARTH.includes(end.colour))
@@ -63,7 +59,7 @@ function judge(evidence: Evidence, end: End): readonly Finding[] {
 export const colours: Rule = {
   id: 'VERIFY-18',
   title: 'Colours that mislead',
-  source: 'NEC 2023 200.6, 200.7(C), 250.119; IEC 60445',
+  source: 'NEC 2023 200.6, 200.7(C), 250.119; CE Code 4-036; IEC 60445; AS/NZS 3000 3.8',
   check: evidence =>
     // A plug turned round exchanges line and neutral: colours say nothing then.
     evidence.allOff.trip || evidence.turned

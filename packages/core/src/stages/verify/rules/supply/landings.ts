@@ -1,4 +1,5 @@
 import type { FeedFunction } from '../../../../domain/board/board.ts'
+import { LINES } from '../../../../domain/board/board.ts'
 import { ownFunction } from '../../../../domain/supply/circuits.ts'
 import type { SupplyDevice } from '../../../../domain/supply/supply.ts'
 import { COMMON_PRACTICE } from '../../rule.ts'
@@ -38,18 +39,33 @@ function landingsAt(
   const device = devices.get(id)
   if (!device) return []
   const label = survey.supply.devices.find(each => each.id === id)?.label ?? device.label
-  return cable.conductors.map(({ id: conductor, function: carries, from, to }) => {
-    const terminal = side === 'leaves' ? from : to
-    const expected = belongs(device, side, ownFunction(carries))
-    const is = nodeOf(device, terminal)
+  const placed = cable.conductors.map(each => {
+    const does = ownFunction(each.function)
+    const terminal = side === 'leaves' ? each.from : each.to
+    return {
+      conductor: each.id,
+      isLine: LINES.some(line => line === does),
+      terminal,
+      expected: belongs(device, side, does),
+      is: nodeOf(device, terminal),
+    }
+  })
+  const lines = placed.filter(each => each.isLine)
+  return placed.map(({ conductor, terminal, expected, is, isLine }) => {
     const shown = device.board.terminals.find(each => each.node === expected)
+    // Which line is on which pole is all one, as long as each has its own.
+    const isExchanged =
+      isLine &&
+      lines.some(each => each.expected === is) &&
+      lines.filter(each => each.is === is).length === 1
     return {
       device: id,
       label,
       conductor,
       terminal: terminal ?? '',
       expected: shown?.label ?? shown?.id ?? expected ?? '',
-      isRight: expected === undefined || is === undefined ? undefined : is === expected,
+      isRight:
+        expected === undefined || is === undefined ? undefined : is === expected || isExchanged,
     }
   })
 }
