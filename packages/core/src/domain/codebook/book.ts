@@ -70,6 +70,11 @@ export interface Codebook {
   ) => Cited<number> | undefined
   /** What a load that lasts hours counts for, as a factor; and whether experts differ on it for tubs. */
   readonly lasting: Cited<number> & { readonly isDisputed: boolean }
+  /**
+   * What conductors carry of the largest motor over its own amps, as a share, even where nothing lasts;
+   * undefined where that is no rule.
+   */
+  readonly largestMotor: Cited<number> | undefined
   /** The least earth conductor. */
   readonly earth: (ask: EarthAsk) => Cited<ConductorSize> | undefined
   /** Where the earth conductor of a tub has to be copper. */

@@ -81,6 +81,7 @@ export const AS_NZS: Codebook = {
   ampacity,
   greatestBreaker: (amps): Cited<number> => ({ value: amps, by: OVERLOAD }),
   lasting: { value: 1, by: OVERLOAD, isDisputed: false },
+  largestMotor: undefined,
   earth,
   copperEarth: undefined,
   byFaultHeat: undefined,

@@ -103,6 +103,7 @@ export const BS_7671: Codebook = {
   ampacity,
   greatestBreaker: amps => ({ value: amps, by: OVERLOAD }),
   lasting: { value: 1, by: OVERLOAD, isDisputed: false },
+  largestMotor: undefined,
   earth,
   copperEarth: undefined,
   byFaultHeat: (amps, seconds, insulation) => ({

@@ -49,6 +49,10 @@ export const CE_CODE: Codebook = {
   greatestBreaker,
   // A breaker without a mark carries 80 % continuously.
   lasting: { value: 1.25, by: CE_RULE_8_104, isDisputed: true },
+  largestMotor: {
+    value: 0.25,
+    by: { standard: 'CE Code', edition: '2021', clause: 'rule 28-108', read: 'memory' },
+  },
   earth,
   copperEarth: undefined,
   byFaultHeat: undefined,

@@ -101,6 +101,7 @@ export const HD_60364: Codebook = {
   ampacity,
   greatestBreaker: (amps): Cited<number> => ({ value: amps, by: OVERLOAD }),
   lasting: { value: 1, by: OVERLOAD, isDisputed: false },
+  largestMotor: undefined,
   earth,
   copperEarth: undefined,
   byFaultHeat: undefined,

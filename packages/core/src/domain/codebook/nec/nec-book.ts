@@ -7,6 +7,7 @@ import { CONTINUOUS } from './section-210-20.ts'
 import { greatestBreaker, SECTION_240_4_B } from './section-240-4-b.ts'
 import { SECTION_240_4_D, smallConductorBreaker } from './section-240-4-d.ts'
 import { SECTION_240_6 } from './section-240-6.ts'
+import { SECTION_430_22_24 } from './section-430-22-24.ts'
 import { earthConductor, TABLE_250_122 } from './table-250-122.ts'
 import { ambientFactor } from './table-310-15-b-1.ts'
 import { adjustmentFactor } from './table-310-15-c-1.ts'
@@ -69,6 +70,7 @@ export const NEC: Codebook = {
   ampacity,
   greatestBreaker: breakerBefore,
   lasting: { value: CONTINUOUS.share, by: CONTINUOUS, isDisputed: true },
+  largestMotor: { value: SECTION_430_22_24.largest / 100 - 1, by: SECTION_430_22_24 },
   earth,
   copperEarth: TUB_EARTH,
   byFaultHeat: undefined,

@@ -48,6 +48,8 @@ export interface CircuitEvidence {
   readonly demand: Demand
   /** What the tub takes, everything at once, as a rule asks it [A]. */
   readonly draws: Possible<number>
+  /** The motor that takes most [A]; 0 where there is none. */
+  readonly largestMotor: Possible<number>
   /** Between the lines of a load that takes two, else to neutral [V]. */
   readonly volts: number
   readonly lineCount: number

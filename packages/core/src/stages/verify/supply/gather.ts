@@ -5,6 +5,7 @@ import type { FeedFunction } from '../../../domain/board/board.ts'
 import { isEarth } from '../../../domain/board/board.ts'
 import { bookOf } from '../../../domain/codebook/books.ts'
 import type { Catalogue } from '../../../domain/job.ts'
+import { isMotor } from '../../../domain/load/load.ts'
 import type { SupplyCircuit } from '../../../domain/supply/circuits.ts'
 import { circuitAt, circuitsOf, ownFunction } from '../../../domain/supply/circuits.ts'
 import type { RatedTemperature } from '../../../domain/supply/run-words.ts'
@@ -169,6 +170,29 @@ function drawsOf({ plate }: Survey, demand: Demand, isSplit: boolean): Possible<
   return from === to ? given(to, at) : { values: [from, to], kind: 'range', at }
 }
 
+const MOST_UNKNOWN_MOTOR = 25 // [A] more than the largest pump of a tub takes; common practice, no source
+
+/** By its plate, running. */
+function largestMotorOf({ loads }: Survey): Possible<number> {
+  const motors = loads.filter(isOnSupply).filter(isMotor)
+  const spans = motors.map(load => ({ load, span: loadSpan(load) }))
+  const known = spans.flatMap(({ span }) => span ?? [])
+  const silent = spans.find(({ span }) => span === undefined)
+  const [from, to] = [
+    Math.max(0, ...known.map(each => each.from)),
+    Math.max(0, ...known.map(each => each.to)),
+  ]
+  if (silent)
+    return {
+      values: [from, Math.max(to, MOST_UNKNOWN_MOTOR)],
+      kind: 'unknown',
+      at: `loads.${silent.load.id}.circuits`,
+    }
+  if (from === to) return given(to)
+  const open = spans.find(({ span }) => span?.to === to)
+  return { values: [from, to], kind: 'range', at: `loads.${open?.load.id ?? ''}.circuits` }
+}
+
 function circuitEvidence(survey: Survey, circuit: SupplyCircuit, index: number): CircuitEvidence {
   const { supply } = survey
   const at = index === 0 ? 'supply.breaker' : `supply.devices.${circuit.device}.breaker`
@@ -189,6 +213,7 @@ function circuitEvidence(survey: Survey, circuit: SupplyCircuit, index: number):
       .map(cable => segmentOf(survey, cable)),
     demand,
     draws: drawsOf(survey, demand, circuitsOf(supply).length > 1),
+    largestMotor: largestMotorOf(survey),
     volts: voltsBetween(survey),
     lineCount,
   }

@@ -99,6 +99,45 @@ describe('what a tub needs and does not get', () => {
   })
 })
 
+describe('a load of which nobody agrees that it lasts', () => {
+  const run = { size: '8 AWG', amps: 38, cable: GOOD_RUN, terminals: '60 °C' } as const
+  const heated = tubOf(run)
+  const [load] = heated.loads
+  const pumped = { ...heated, loads: [{ ...load, kind: 'pump' }] } as Survey
+
+  test('counts as it is where it heats, with a quarter more where it is a motor', () => {
+    expect(one(heated, 'SUPPLY-1')).toMatchObject({
+      verdict: 'experts-differ',
+      readings: { strict: 47.5, lenient: 38 },
+    })
+    // NEC 430.24: 47.5 A by the milder reading too, and 8 AWG carries 40 A.
+    expect(one(pumped, 'SUPPLY-1').verdict).toBe('breaks')
+    expect(one({ ...pumped, region: 'CA' }, 'SUPPLY-1').verdict).toBe('breaks')
+  })
+
+  test('a motor whose amps nobody knows is asked for where it decides', () => {
+    const silent = {
+      ...heated,
+      plate: { draws: knownSi('A', 38) },
+      loads: [
+        {
+          ...load,
+          kind: 'pump',
+          circuits: [
+            {
+              id: 'heat',
+              across: ['a', 'b'],
+              amps: { kind: 'unknown', reason: 'not visible' },
+              powerFactor: 1,
+            },
+          ],
+        },
+      ],
+    } as Survey
+    expect(one(silent, 'SUPPLY-1').asks).toEqual(['loads.everything.circuits'])
+  })
+})
+
 describe('marks of heat', () => {
   test('break on a device and on a cable, whatever the figures say', () => {
     expect(broken(withDevice(told, 'gf', { heatMark: true }))).toEqual([

@@ -10,10 +10,13 @@ import { conclude, notCovered, within } from '../../supply/rule.ts'
 /** Each size among the lines once: a run is as good as its thinnest. */
 const thinnest = ({ lines }: Segment) => lines.toSorted((a, b) => a.size.mm2 - b.size.mm2)[0]
 
-/** A load that lasts counts for more; experts differ on whether a tub is one. */
+/**
+ * A load that lasts counts for more; experts differ on whether a tub is one. Where it is none its
+ * largest motor counts for more all the same.
+ */
 function judgePoint(
-  { lasting }: Codebook,
-  draws: number,
+  { lasting, largestMotor }: Codebook,
+  { draws, motor }: { readonly draws: number; readonly motor: number },
   { amps, printed, limitedBy, by }: Ampacity,
 ): PointFinding {
   const strict = lasting.value * draws
@@ -23,14 +26,15 @@ function judgePoint(
     clause: by,
     params: { draws, printed, limitedBy },
   })
-  if (found.verdict === 'holds' || !lasting.isDisputed || !atMost(draws, amps)) return found
-  const readings = { strict, lenient: draws, decides: 'authority' as const }
+  const lenient = draws + (largestMotor?.value ?? 0) * Math.min(motor, draws)
+  if (found.verdict === 'holds' || !lasting.isDisputed || !atMost(lenient, amps)) return found
+  const readings = { strict, lenient, decides: 'authority' as const }
   return { ...found, verdict: 'experts-differ', readings }
 }
 
 function judge(
   { book }: SupplyEvidence,
-  { draws }: CircuitEvidence,
+  { draws, largestMotor: motor }: CircuitEvidence,
   segment: Segment,
 ): readonly CodeFinding[] {
   const line = thinnest(segment)
@@ -42,9 +46,9 @@ function judge(
     params: { cable: segment.cable.label, size: line.size.text, unit: 'A' },
   }
   return [
-    conclude(about, { ...laidInputs(segment), draws }, point => {
+    conclude(about, { ...laidInputs(segment), draws, motor }, point => {
       const carries = book?.ampacity(laidOf(segment, line.size, point))
-      return book && carries ? judgePoint(book, point.draws, carries) : notCovered('ampacity')
+      return book && carries ? judgePoint(book, point, carries) : notCovered('ampacity')
     }),
   ]
 }
@@ -54,7 +58,8 @@ export const conductorCarries: SupplyRule = {
   id: 'SUPPLY-1',
   title: 'The conductor carries the tub',
   about: 'segment',
-  source: 'NEC 310.16, 310.15(B), 310.15(C), 110.14(C); BS 7671 appendix 4; HD 60364-5-52',
+  source:
+    'NEC 310.16, 310.15(B), 310.15(C), 110.14(C), 430.24; CE Code 28-108; BS 7671 appendix 4; HD 60364-5-52',
   check: evidence =>
     evidence.circuits.flatMap(circuit =>
       judged(evidence, circuit).flatMap(segment => judge(evidence, circuit, segment)),
