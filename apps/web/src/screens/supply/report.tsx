@@ -14,7 +14,7 @@ import { RunLine } from './run-line.tsx'
 import { sortFindings } from './sort-findings.ts'
 import { Ways } from './ways.tsx'
 
-/** Verdict first, then the run, what is wrong with it, what can be done and what to ask. */
+/** Verdict first and what breaks, then the run, what can be done and what to ask. */
 export function Report({ judged }: { readonly judged: JudgedSupply }): ReactNode {
   const web = useWeb()
   const { words } = useApp()
@@ -25,6 +25,7 @@ export function Report({ judged }: { readonly judged: JudgedSupply }): ReactNode
       <Lead judged={judged} />
       {judged.condition && <Condition found={judged.condition} />}
       {words.hasUnreviewed && <p className="card">{words.unreviewedNotice}</p>}
+      <FindingGroup title={web['supply.breaks-title']} findings={sorted.breaks} />
       <section aria-label={web['supply.run']}>
         <h2>{web['supply.run']}</h2>
         {drawings.run && <Drawing name={web['supply.run-drawing']} svg={drawings.run} />}
@@ -32,7 +33,6 @@ export function Report({ judged }: { readonly judged: JudgedSupply }): ReactNode
           <RunLine key={each.index} circuit={each} isOnly={report.circuits.length === 1} />
         ))}
       </section>
-      <FindingGroup title={web['supply.breaks-title']} findings={sorted.breaks} />
       <FindingGroup title={web['supply.differ-title']} findings={sorted.differ} />
       <Ways circuits={report.circuits} />
       <Asks asks={report.asks} />
