@@ -41,10 +41,13 @@ export const SUPPLY_RULE_EN = {
 export const SUPPLY_SAYS_EN = {
   'conductor-carries':
     '{cable}: {size} carries {may:A} where it lies; the tub takes {draws:A}, which counts as {is:A} for hours.',
+  'conductor-carries-plain': '{cable}: {size} carries {may:A} where it lies; the tub takes {is:A}.',
   'breaker-before-conductor':
     '{cable}: {size} carries {carries:A} where it lies, and a breaker of {may:A} at most may stand before it; this one is {is:A}.',
   'breaker-for-load':
     'Everything at once takes {draws:A}; for hours that counts as {is:A}. The breaker is {may:A}. Where it is too small the box is set lower.',
+  'breaker-for-load-plain':
+    'Everything at once takes {is:A}; the breaker is {may:A}. Where it is too small the box is set lower.',
   'least-circuit': 'The plate asks for a circuit of {may:A} at least; the breaker is {is:A}.',
   'largest-breaker': 'The plate allows a breaker of {may:A} at most; this one is {is:A}.',
   enclosure: '{device} may carry {may:A}; the breaker before it is {is:A}.',

@@ -44,10 +44,14 @@ export const SUPPLY_RULE_ES: Table<typeof SUPPLY_RULE_EN> = {
 export const SUPPLY_SAYS_ES: Table<typeof SUPPLY_SAYS_EN> = {
   'conductor-carries':
     '{cable}: {size} admite {may:A} tal como va; la bañera consume {draws:A}, que durante horas cuenta como {is:A}.',
+  'conductor-carries-plain':
+    '{cable}: {size} admite {may:A} tal como va; la bañera consume {is:A}.',
   'breaker-before-conductor':
     '{cable}: {size} admite {carries:A} tal como va, y delante puede haber un disyuntor de {may:A} como máximo; este es de {is:A}.',
   'breaker-for-load':
     'Todo a la vez consume {draws:A}; durante horas cuenta como {is:A}. El disyuntor es de {may:A}. Si es pequeño, la caja se ajusta más bajo.',
+  'breaker-for-load-plain':
+    'Todo a la vez consume {is:A}; el disyuntor es de {may:A}. Si es pequeño, la caja se ajusta más bajo.',
   'least-circuit': 'La placa pide un circuito de {may:A} como mínimo; el disyuntor es de {is:A}.',
   'largest-breaker': 'La placa admite un disyuntor de {may:A} como máximo; este es de {is:A}.',
   enclosure: '{device} admite {may:A}; el disyuntor de delante es de {is:A}.',

@@ -10,7 +10,7 @@ function judgePoint({ book }: SupplyEvidence, draws: number, breaker: number): P
   // The figure is not rounded on the way: 22.92 A counts 28.65 A, not 28.75 A.
   const strict = value * draws
   const found = within(strict, breaker, {
-    message: 'breaker-for-load',
+    message: value > 1 ? 'breaker-for-load' : 'breaker-for-load-plain',
     saysTight: true,
     clause: by,
     params: { draws, factor: value },

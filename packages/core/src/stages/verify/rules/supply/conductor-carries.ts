@@ -21,7 +21,7 @@ function judgePoint(
 ): PointFinding {
   const strict = lasting.value * draws
   const found = within(strict, amps, {
-    message: 'conductor-carries',
+    message: lasting.value > 1 ? 'conductor-carries' : 'conductor-carries-plain',
     saysTight: true,
     clause: by,
     params: { draws, printed, limitedBy },
