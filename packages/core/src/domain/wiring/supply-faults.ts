@@ -197,20 +197,20 @@ function conductorFaults(
   })
 }
 
-function exchanges({ ends, site }: SupplyAlone): readonly SupplyFault[] {
+function exchanges({ ends }: SupplyAlone): readonly SupplyFault[] {
   const names = [...ends.keys()]
-  const oneLine = linesOf(site.tub.supply, names).size === 1
   return names.filter(isNeutral).flatMap((neutral): readonly SupplyFault[] => {
-    const own = (name: FeedFunction): FeedFunction | undefined =>
-      names.find(each => isSecond(each) === isSecond(neutral) && ownFunction(each) === name)
-    const [earth, line] = [own('earth'), own('leg1')]
+    const own = (name: FeedFunction): readonly FeedFunction[] =>
+      names.filter(each => isSecond(each) === isSecond(neutral) && ownFunction(each) === name)
     return [
-      ...(earth
-        ? [{ kind: 'neutral-earth-swapped' as const, ends: [neutral, earth] as const }]
-        : []),
-      ...(line && oneLine
-        ? [{ kind: 'line-neutral-swapped' as const, ends: [line, neutral] as const }]
-        : []),
+      ...own('earth').map(earth => ({
+        kind: 'neutral-earth-swapped' as const,
+        ends: [neutral, earth] as const,
+      })),
+      ...LINES.flatMap(own).map(line => ({
+        kind: 'line-neutral-swapped' as const,
+        ends: [line, neutral] as const,
+      })),
     ]
   })
 }
