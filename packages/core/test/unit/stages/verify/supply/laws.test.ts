@@ -62,6 +62,35 @@ const OPTIONS = {
 const insulations = ({ region }: Survey): readonly string[] =>
   region === 'US' || region === 'CA' ? ['60 °C', '75 °C', '90 °C'] : ['70 °C', '90 °C']
 
+/** The amps of a load's first circuit, where its plate has them. */
+function ampsOf(survey: Survey, id: string): readonly Place[] {
+  const circuitsOf = (tub: Survey): readonly { readonly amps?: AnyKnown | undefined }[] => {
+    const load = tub.loads.find(each => each.id === id)
+    return load && 'circuits' in load ? load.circuits : []
+  }
+  const [circuit] = circuitsOf(survey)
+  if (!circuit?.amps) return []
+  return [
+    {
+      name: `loads.${id}`,
+      get: tub => circuitsOf(tub)[0]?.amps,
+      set: (tub, value) => ({
+        ...tub,
+        loads: tub.loads.map(each =>
+          each.id === id && 'circuits' in each
+            ? ({
+                ...each,
+                circuits: each.circuits.map((one, index) =>
+                  index === 0 ? { ...one, amps: value } : one,
+                ),
+              } as typeof each)
+            : each,
+        ),
+      }),
+    },
+  ]
+}
+
 function placesOf(survey: Survey): readonly Place[] {
   const cables = cablesOf(survey).flatMap(({ id }): readonly Place[] => {
     const at = (tub: Survey) => cablesOf(tub).find(each => each.id === id)
@@ -93,10 +122,19 @@ function placesOf(survey: Survey): readonly Place[] {
       set: (tub, value) => ({ ...tub, plate: { ...tub.plate, [key]: value } }),
     }),
   )
+  // A plate that says what everything takes speaks for loads of which nobody knows.
+  const loads = survey.plate?.draws ? [] : survey.loads.flatMap(({ id }) => ampsOf(survey, id))
   return [
     ...cables,
     ...devices,
     ...plates,
+    ...loads,
+    {
+      name: 'earthing',
+      get: tub => tub.supply.earthing,
+      set: (tub, value) => withSupply(tub, { earthing: value }),
+      options: ['TN-S', 'TN-C-S', 'TT'],
+    },
     {
       name: 'breaker',
       get: tub => tub.supply.breaker,
