@@ -201,9 +201,10 @@ test.each(LOOKS)('no barrier that a machine can tell: %o', async look => {
 })
 
 test('fits 320 pixels with text at twice its size', async () => {
-  const { page } = await openApp({ viewport: { width: 320, height: 640 }, route: '#/shelf' })
-  await page.evaluate(() => {
-    document.documentElement.style.fontSize = '212%'
+  const { page } = await openApp({
+    viewport: { width: 320, height: 640 },
+    textScale: 2,
+    route: '#/shelf',
   })
   const fits = () =>
     page.evaluate(

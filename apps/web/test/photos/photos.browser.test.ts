@@ -231,13 +231,10 @@ test.each(LOOKS)('no barrier that a machine can tell: %o', async look => {
 })
 
 test('fits 320 pixels with text at twice its size', async () => {
-  const { page } = await openApp({ viewport: { width: 320, height: 640 } })
+  const { page } = await openApp({ viewport: { width: 320, height: 640 }, textScale: 2 })
   await openPhotos(page)
   await take(page, 'board', await jpegOf(page, 1200, 900), 'file')
   await done(page, 'board')
-  await page.evaluate(() => {
-    document.documentElement.style.fontSize = '212%'
-  })
   const fits = () =>
     page.evaluate(
       () => document.documentElement.scrollWidth <= document.documentElement.clientWidth,

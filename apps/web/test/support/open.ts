@@ -39,6 +39,8 @@ export interface OpenOptions {
   readonly reducedMotion?: boolean
   /** How many times slower than this machine. */
   readonly cpuSlowdown?: number
+  /** How many times larger than usual the person has set the browser's text. */
+  readonly textScale?: number
   /** Opens without network and server: of use on a profile that has the app already. */
   readonly offline?: boolean
   /** A folder that outlives the browser; without it a fresh one, removed at the end. */
@@ -105,6 +107,14 @@ async function slowDown(context: BrowserContext, page: Page, rate: number): Prom
   if (rate === 1) return
   const session = await context.newCDPSession(page)
   await session.send('Emulation.setCPUThrottlingRate', { rate })
+}
+
+/** As a person sets it in the browser: media queries in em follow it, as they do not follow a page's own style. */
+async function enlargeText(context: BrowserContext, page: Page, scale: number): Promise<void> {
+  if (scale === 1) return
+  const session = await context.newCDPSession(page)
+  const fontSizes = { standard: 16 * scale, fixed: 13 * scale }
+  await session.send('Page.setFontSizes', { fontSizes })
 }
 
 /** The server behind a page: it may go away and come back, at one address. */
@@ -218,6 +228,7 @@ async function start(options: OpenOptions, parts: Parts): Promise<App> {
   opened.add(app)
   if (cut) await app.goOffline()
   await slowDown(context, app.page, options.cpuSlowdown ?? 1)
+  await enlargeText(context, app.page, options.textScale ?? 1)
   await app.page.goto(`${first.url}${options.route ?? ''}`)
   return app
 }

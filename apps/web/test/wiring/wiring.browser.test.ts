@@ -333,11 +333,8 @@ describe.each(['light', 'dark'] as const)('%s', scheme => {
 })
 
 test('320 px with twice the text: nothing is cut off', async () => {
-  const { page } = await openApp({ viewport: { width: 320, height: 700 } })
+  const { page } = await openApp({ viewport: { width: 320, height: 700 }, textScale: 2 })
   await openWiring(page, takenJob(...EVERYDAY))
-  await page.evaluate(() => {
-    document.documentElement.style.fontSize = '212.5%'
-  })
   await page.locator('#wire-1 button').first().click()
   const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
   expect(over).toBeLessThanOrEqual(0)
