@@ -37,6 +37,7 @@ import {
   electricianPage,
   printSheet,
   SHEET_PARTS,
+  tellRun,
 } from '@tubwright/documents'
 import type { WireLanding } from '@tubwright/formats'
 import { lintText, readDraft, readWritten, wireLanding, writeSurvey } from '@tubwright/formats'
@@ -258,6 +259,7 @@ export const ANSWERS: Answers = {
     const condition = surveyedCondition(survey, desk.shelf.devices)
     return {
       report,
+      told: tellRun(report, survey, words),
       drawings: { run, ...(yard === '' ? {} : { yard }) },
       ...(condition ? { condition } : {}),
     }

@@ -12,7 +12,7 @@ import type {
   SupplyReport,
   Trip,
 } from '@tubwright/core'
-import type { PhotoPage } from '@tubwright/documents'
+import type { PhotoPage, RunTold } from '@tubwright/documents'
 import type { Draft, LocatedDiagnostic, LocatedFinding, WireLanding } from '@tubwright/formats'
 import type { Language } from '@tubwright/words'
 
@@ -123,6 +123,8 @@ export interface Verdict {
 /** What feeds a tub, judged, with all that a screen draws of it. */
 export interface JudgedSupply {
   readonly report: SupplyReport
+  /** What each thing of the run is, as the drawing says it. */
+  readonly told: RunTold
   /** As SVG, by what is drawn; a drawing that there is nothing for is not there. */
   readonly drawings: { readonly run?: string; readonly yard?: string }
   /** What the readings at the tub say; absent where none were taken. */

@@ -94,19 +94,15 @@ export function panelLines(
 
 /** A device with what it trips at and may carry; the first one's verdict stands at the head. */
 export function deviceLines(
-  { install, findings }: CircuitReport,
+  circuit: CircuitReport,
   device: string,
   context: RunContext,
 ): readonly RunLine[] {
-  const { electrician } = context.words
-  const found = install.devices.find(each => each.device === device)
+  const { install, findings } = circuit
   const own = findings.filter(each => each.subjects[0] === device)
   return [
     bold(namesIn(context.report)(device)),
-    ...(found?.trip ? [{ text: say(electrician['trips-at'], { amps: found.trip.to }) }] : []),
-    ...(found?.rated
-      ? [{ text: say(electrician.rated, { amps: spanText(found.rated, context.words) }) }]
-      : []),
+    ...deviceTexts(circuit, device, context).map(text => ({ text })),
     ...(install.devices[0]?.device === device ? [] : verdictLines(worstOf(own), context)),
   ]
 }
@@ -120,6 +116,20 @@ export const endLines = (
   cable.to === 'box'
     ? [bold(context.words.electrician.tub), { text: context.survey.title }]
     : deviceLines(circuit, cable.to, context)
+
+/** What a device trips at and may carry. */
+function deviceTexts(
+  { install }: CircuitReport,
+  device: string,
+  { words }: RunContext,
+): readonly string[] {
+  const { electrician } = words
+  const found = install.devices.find(each => each.device === device)
+  return [
+    ...(found?.trip ? [say(electrician['trips-at'], { amps: found.trip.to })] : []),
+    ...(found?.rated ? [say(electrician.rated, { amps: spanText(found.rated, words) })] : []),
+  ]
+}
 
 const pieceText = ({ segment, cable }: Piece, words: Words): string =>
   [
@@ -150,4 +160,30 @@ export function runSays({ report, survey, words }: RunContext): readonly string[
       return `${piece.segment.label}: ${told}. ${pieceText(piece, words)}.`
     }),
   ])
+}
+
+/** What the drawing says of each thing of the run, by its id, for a screen too narrow for it. */
+export interface RunTold {
+  readonly pieces: Readonly<Record<string, string>>
+  readonly devices: Readonly<Record<string, string>>
+}
+
+export function tellRun(report: SupplyReport, survey: Survey, words: Words): RunTold {
+  const context = { report, survey, words }
+  const { circuits } = report
+  return {
+    pieces: Object.fromEntries(
+      circuits.flatMap(each =>
+        piecesOf(each, survey).map(piece => [piece.cable.id, pieceText(piece, words)]),
+      ),
+    ),
+    devices: Object.fromEntries(
+      circuits.flatMap(each =>
+        each.install.devices.map(({ device }) => [
+          device,
+          deviceTexts(each, device, context).join('; '),
+        ]),
+      ),
+    ),
+  }
 }

@@ -18,7 +18,7 @@ import { Ways } from './ways.tsx'
 export function Report({ judged }: { readonly judged: JudgedSupply }): ReactNode {
   const web = useWeb()
   const { words } = useApp()
-  const { report, drawings } = judged
+  const { report, told, drawings } = judged
   const sorted = sortFindings(report.findings)
   return (
     <>
@@ -28,9 +28,18 @@ export function Report({ judged }: { readonly judged: JudgedSupply }): ReactNode
       <FindingGroup title={web['supply.breaks-title']} findings={sorted.breaks} />
       <section aria-label={web['supply.run']}>
         <h2>{web['supply.run']}</h2>
-        {drawings.run && <Drawing name={web['supply.run-drawing']} svg={drawings.run} />}
+        {drawings.run && (
+          <div className="roomy">
+            <Drawing name={web['supply.run-drawing']} svg={drawings.run} />
+          </div>
+        )}
         {report.circuits.map(each => (
-          <RunLine key={each.index} circuit={each} isOnly={report.circuits.length === 1} />
+          <RunLine
+            key={each.index}
+            circuit={each}
+            told={told}
+            isOnly={report.circuits.length === 1}
+          />
         ))}
       </section>
       <FindingGroup title={web['supply.differ-title']} findings={sorted.differ} />

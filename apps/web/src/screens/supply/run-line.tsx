@@ -1,10 +1,10 @@
 import type { CircuitReport, CodeFinding, SegmentReport } from '@tubwright/core'
 import { BOX } from '@tubwright/core'
+import type { RunTold } from '@tubwright/documents'
 import { figure, say } from '@tubwright/words'
 import type { ReactNode } from 'react'
 import { useApp, useWeb } from '../../app/context.ts'
 import { useDeviceLabel } from '../survey/protection-group.tsx'
-import { useSurvey } from '../survey/use-survey.ts'
 import { useRuleTitle } from './finding-card.tsx'
 import { sortFindings } from './sort-findings.ts'
 
@@ -14,9 +14,11 @@ const between = ({ from, to }: { readonly from: number; readonly to: number }): 
 /** One circuit from the panel to the tub: what stands in it, and each piece with its verdicts. */
 export function RunLine({
   circuit,
+  told,
   isOnly,
 }: {
   readonly circuit: CircuitReport
+  readonly told: RunTold
   readonly isOnly: boolean
 }): ReactNode {
   const web = useWeb()
@@ -42,15 +44,16 @@ export function RunLine({
         {segments[0] && (
           <li className="run-place">
             <strong>{placeName(segments[0].from)}</strong>
+            <span>{told.devices[segments[0].from]}</span>
           </li>
         )}
         {segments.map(segment => [
           <li key={segment.cable} className="run-piece" data-cable={segment.cable}>
-            <Segment segment={segment} />
+            <Segment segment={segment} told={told.pieces[segment.cable]} />
           </li>,
           <li key={`${segment.cable} end`} className="run-place">
             <strong>{placeName(segment.to)}</strong>
-            {segment.to === BOX && <span>{takes}</span>}
+            <span>{segment.to === BOX ? takes : told.devices[segment.to]}</span>
           </li>,
         ])}
       </ol>
@@ -64,24 +67,17 @@ export function RunLine({
   )
 }
 
-function Segment({ segment }: { readonly segment: SegmentReport }): ReactNode {
-  const web = useWeb()
-  const { supplyPage } = useApp().words
-  const { value } = useSurvey()
-  const { cable, label, metres, carries, findings } = segment
-  // As it was entered: a length in feet is no length in metres to who reads it.
-  const entered = value(['supply', 'cables', cable, 'length'])
-  const length = typeof entered === 'string' ? entered : `${figure(metres)} m`
+function Segment({
+  segment: { label, findings },
+  told,
+}: {
+  readonly segment: SegmentReport
+  readonly told: string | undefined
+}): ReactNode {
   return (
     <>
       <p>
-        <strong>{label}</strong>{' '}
-        <span>
-          {say(web['supply.length'], { length })},{' '}
-          {carries
-            ? say(supplyPage.carries, { amps: between(carries) })
-            : supplyPage['carries-unknown']}
-        </span>
+        <strong>{label}</strong> <span>{told}</span>
       </p>
       <Verdicts findings={findings} />
     </>

@@ -14,7 +14,6 @@ export const SUPPLY_WEB_EN = {
   'supply.yard': 'The place',
   'supply.panel': 'Panel',
   'supply.tub': 'The tub',
-  'supply.length': '{length} long',
   'supply.whole-circuit': 'Of the whole circuit',
   'supply.these-hold': 'These hold: {count}',
   'supply.breaks-title': 'What breaks',

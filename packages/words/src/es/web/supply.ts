@@ -17,7 +17,6 @@ export const SUPPLY_WEB_ES: Table<typeof SUPPLY_WEB_EN> = {
   'supply.yard': 'El lugar',
   'supply.panel': 'Tablero',
   'supply.tub': 'La bañera',
-  'supply.length': '{length} de largo',
   'supply.whole-circuit': 'De todo el circuito',
   'supply.these-hold': 'Estos cumplen: {count}',
   'supply.breaks-title': 'Lo que no cumple',
