@@ -70,10 +70,15 @@ function openText(
   })
 }
 
+/** Units that a template writes by another name. */
+const WRITTEN: Readonly<Record<string, string>> = { '%': 'percent', Ω: 'ohm', VA: 'kVA' }
+
 /** A figure of a reading, in the unit of its finding where that has one. */
 function readingText(value: number, unit: string | number | undefined): string {
   if (unit === 'ft' || unit === 'ft-m' || unit === 'm')
     return say('{value:length}', { value, unit })
+  const written = unit === undefined ? undefined : WRITTEN[unit]
+  if (written) return say(`{value:${written}}`, { value })
   return unit === undefined ? figure(value) : `${figure(value)} ${unit}`
 }
 

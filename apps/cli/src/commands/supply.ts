@@ -41,13 +41,11 @@ function showCircuit(
   unit: 'ft' | 'ft-m' | 'm',
   talk: Talk,
 ): void {
-  const { breaker, demand } = circuit
+  const { breaker, draws } = circuit
   const parts = [
     say(supplyPage.circuit, { index: circuit.index + 1 }),
     breaker ? say(supplyPage.breaker, { amps: between(breaker) }) : supplyPage['breaker-unknown'],
-    demand.isKnown
-      ? say(supplyPage.takes, { amps: between(demand.everything) })
-      : supplyPage['takes-unknown'],
+    draws ? say(supplyPage.takes, { amps: between(draws) }) : supplyPage['takes-unknown'],
   ]
   talk.data(`\n${talk.bold(parts.join(', '))}`)
   for (const finding of circuit.findings) showFinding(finding, nameOf, talk)

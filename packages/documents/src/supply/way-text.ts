@@ -3,14 +3,20 @@ import type { Words } from '@tubwright/words'
 import { say } from '@tubwright/words'
 
 /** What can be done about a feed, and whether it does. */
-export function wayText({ kind, outcome, against, ...figures }: FeedWay, words: Words): string {
+export function wayText(
+  { kind, outcome, isDisputed, against, besides, ...figures }: FeedWay,
+  words: Words,
+): string {
   const { supplyPage } = words
   const titles: Readonly<Record<string, string>> = words.supplyRules
   const told = say(supplyPage[kind], { ...numbered(figures) })
-  const done = say(supplyPage[`way-${outcome}`], {
-    against: against.map(each => titles[each] ?? each).join(', '),
+  const named = (rules: readonly string[]) => rules.map(each => titles[each] ?? each).join(', ')
+  const done = say(isDisputed ? supplyPage['way-differs'] : supplyPage[`way-${outcome}`], {
+    against: named(against),
   })
-  return `${told} ${done}`
+  const rest =
+    besides.length > 0 ? ` ${say(supplyPage['way-besides'], { besides: named(besides) })}` : ''
+  return `${told} ${done}${rest}`
 }
 
 const numbered = ({

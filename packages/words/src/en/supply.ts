@@ -77,6 +77,8 @@ export const SUPPLY_SAYS_EN = {
     'A fault to earth at the tub meets {is:ohm}: {start:ohm} before the run and {run:ohm} in it. The breaker alone is not sure to be off in time; the residual-current device of {trip:A} is, up to {may:ohm}.',
   'fault-loop-electrode':
     'With an earth electrode of its own a fault meets {is:ohm}: {start:ohm} before the run and {run:ohm} in it. The residual-current device of {trip:A} is off in time up to {may:ohm}.',
+  'electrode-unsteady':
+    'With an earth electrode of its own a fault meets {is:ohm}: {start:ohm} before the run and {run:ohm} in it. The residual-current device of {trip:A} would be off in time, but an electrode over {may:ohm} may not stay what it is as the ground dries.',
   'no-ground-fault': 'No ground-fault device watches this circuit.',
   'ground-fault-trip':
     'The ground-fault device trips by {is:A}; to protect people it has to by {may:A}.',
@@ -131,6 +133,8 @@ export const SUPPLY_SAYS_EN = {
   'same-line': 'Two hots of this circuit come from one leg: between them there is nothing.',
   'not-covered-cable': 'Whether this cable may lie in wet conduit is not told: ask which it is.',
   'plate-volts': '{load}: {volts:V} on a plate of {plate:V} ({share:percent}).',
+  'plate-volts-low':
+    '{load}: {volts:V} on a plate of {plate:V} ({share:percent}). Motors are made for a tenth less than their plate; below it many run hot. Look whether its plate names these volts too, or ask its maker.',
   'touch-felt':
     'Somebody felt a shock or a tingle. Nobody in, off and locked at the panel, until an electrician has found the cause: that it went away clears nothing.',
   'touch-volts':
@@ -210,6 +214,8 @@ export const SUPPLY_SAYS_EN = {
   'earth-combined':
     'The supplier brings neutral and earth as one ({earthing}). Some keep the earth of the house; some give the tub an electrode of its own and residual-current protection; an electrode on the bonding should have {ohms:ohm} or less. The designer of the installation decides: nothing is advised here. A voltage of the water is read against a spike in the soil 2 to 3 m away, never against the earth of the tub.',
   'earth-apart': 'The supply brings its earth apart from the neutral ({earthing}).',
+  'earth-electrode':
+    'The supply brings no earth: the installation has an electrode of its own ({earthing}), and a residual-current device sees to every fault.',
   'two-earths':
     '{metal} is {is:length} from the tub; up to {may:length} people reach both. With {earthing} the tub may get another earth than this metal has, and two earths within reach are a danger of their own: the designer has to know of it.',
   'tub-range':
@@ -218,15 +224,22 @@ export const SUPPLY_SAYS_EN = {
     'With the tub by its plate ({tubs:kVA}) the house counts for {is:kVA}; a main breaker of {main:A} gives {may:kVA}.',
   'demand-needed':
     'Whether the service has room needs a demand calculation of the whole house by an electrician. The tub counts by its plate, {tubs:kVA}; sums of breakers say nothing.',
-  'not-covered-drop': 'What may be lost on the way cannot be said while its draw is not known.',
+  'not-covered-drop':
+    'The volts where the run begins are far from what this supply gives: see first how it is landed.',
   'not-covered-loop': 'What this breaker asks of the loop is not covered here: ask.',
   'not-covered-loop-tt':
     'With an earth electrode of its own the residual-current device has to do it: ask the designer.',
   'not-covered-ground-fault': 'When the device has to trip is not covered here: ask.',
+  'conduit-fill-thin':
+    '{cable}: {count:number} conductors take {is:mm2} of the {trade} in {conduit} conduit, and {may:mm2} may be filled. That is with thin insulation, printed THHN or THWN; with thick, such as TW or THW, they are too many.',
   'not-covered-fill': 'How full this conduit may be is not covered here: ask.',
   'not-covered-ampacity': 'What this conductor may carry as it lies is not covered here: ask.',
   'not-covered-load': 'How this load counts is not covered here: ask.',
   'not-covered-neutral': 'How large this neutral has to be is not covered here: ask.',
+  'not-covered-neutral-load':
+    '{cable}: all that hangs on one leg and neutral takes {is:A}, and a neutral of {size} carries {may:A}. On which leg each of them goes the box decides: take {least} for it, as for the lines.',
+  'not-covered-earth-heat':
+    '{cable}: how hot a fault near its start makes this earth hangs on what the breaker lets through: ask its maker, or take the size of the table.',
   'not-covered-earth': 'How large this earth conductor has to be is not covered here: ask.',
   'not-covered-disconnect': 'How near the disconnect may be is not covered here: ask.',
   'not-covered-disconnect-sight':
@@ -279,7 +292,7 @@ export const SUPPLY_PAGE_EN = {
   carries: 'carries {amps}',
   'carries-unknown': 'what it carries is not covered',
   ask: 'What to ask, the most telling first',
-  'nothing-to-ask': 'Nothing more to ask: no answer would change a verdict.',
+  'nothing-to-ask': 'Nothing more to find out at the tub: no answer would change a verdict.',
   ways: 'What can be done, the cheapest first',
   keep: 'Keep the supply as it is.',
   'set-lower':
@@ -288,6 +301,8 @@ export const SUPPLY_PAGE_EN = {
   'change-wire': 'Change the wire to {size} copper, and the breaker to {breaker:A}.',
   'way-holds': 'This does.',
   'way-breaks': 'This does not do: {against}.',
+  'way-differs': 'By the stricter reading this does not do: {against}.',
+  'way-besides': 'What breaks besides: {besides}.',
   'way-open': 'Whether this does is open: see what to ask.',
   holds: 'It holds.',
   breaks: 'It breaks.',
@@ -324,7 +339,7 @@ export const SUPPLY_ASK_EN = {
   'supply.cables.alongside': 'how many other loaded conductors lie with it',
   'supply.cables.conduit.kind': 'kind of conduit',
   'supply.cables.conduit.size': 'trade size of the conduit',
-  'plate.draws': 'amps on the plate of the tub',
+  'plate.draws': 'amps on the plate of the tub, heater and all',
   'plate.minimumCircuit': 'least circuit on the plate',
   'plate.maximumProtection': 'largest breaker on the plate',
   codeEdition: 'adopted edition of the code',

@@ -82,6 +82,8 @@ export const SUPPLY_SAYS_ES: Table<typeof SUPPLY_SAYS_EN> = {
     'Una falta a tierra en la bañera encuentra {is:ohm}: {start:ohm} antes del tramo y {run:ohm} en él. El disyuntor solo no corta a tiempo con seguridad; el diferencial de {trip:A} sí, hasta {may:ohm}.',
   'fault-loop-electrode':
     'Con un electrodo de tierra propio una falta encuentra {is:ohm}: {start:ohm} antes del tramo y {run:ohm} en él. El diferencial de {trip:A} corta a tiempo hasta {may:ohm}.',
+  'electrode-unsteady':
+    'Con un electrodo de tierra propio una falta encuentra {is:ohm}: {start:ohm} antes del tramo y {run:ohm} en él. El diferencial de {trip:A} cortaría a tiempo, pero un electrodo de más de {may:ohm} puede no quedarse como está cuando el suelo se seca.',
   'no-ground-fault': 'Ningún diferencial vigila este circuito.',
   'ground-fault-trip':
     'El diferencial dispara como muy tarde con {is:A}; para proteger a las personas ha de hacerlo con {may:A}.',
@@ -136,6 +138,8 @@ export const SUPPLY_SAYS_ES: Table<typeof SUPPLY_SAYS_EN> = {
   'same-line': 'Los dos vivos de este circuito vienen de una misma línea: entre ellos no hay nada.',
   'not-covered-cable': 'No se ha dicho si este cable puede ir en tubo mojado: preguntar cuál es.',
   'plate-volts': '{load}: {volts:V} en una placa de {plate:V} ({share:percent}).',
+  'plate-volts-low':
+    '{load}: {volts:V} en una placa de {plate:V} ({share:percent}). Los motores admiten un décimo menos que su placa; por debajo muchos se calientan. Mire si su placa nombra también estos voltios, o pregunte a su fabricante.',
   'touch-felt':
     'Alguien sintió una descarga o un hormigueo. Nadie dentro, apagado y bloqueado en el cuadro hasta que un electricista halle la causa: que se haya ido no aclara nada.',
   'touch-volts':
@@ -217,6 +221,8 @@ export const SUPPLY_SAYS_ES: Table<typeof SUPPLY_SAYS_EN> = {
   'earth-combined':
     'La compañía trae neutro y tierra en uno ({earthing}). Unos conservan la tierra de la casa; otros dan a la bañera un electrodo propio y protección diferencial; un electrodo en la equipotencial debería tener {ohms:ohm} o menos. Decide el proyectista de la instalación: aquí no se aconseja nada. Una tensión del agua se lee contra una pica en el terreno a 2 o 3 m, nunca contra la tierra de la bañera.',
   'earth-apart': 'La alimentación trae la tierra aparte del neutro ({earthing}).',
+  'earth-electrode':
+    'La alimentación no trae tierra: la instalación tiene un electrodo propio ({earthing}), y un diferencial se ocupa de toda falta.',
   'two-earths':
     '{metal} está a {is:length} de la bañera; hasta {may:length} se alcanzan ambos. Con {earthing} la bañera puede recibir otra tierra que la de este metal, y dos tierras al alcance son un peligro propio: el proyectista ha de saberlo.',
   'tub-range':
@@ -226,17 +232,23 @@ export const SUPPLY_SAYS_ES: Table<typeof SUPPLY_SAYS_EN> = {
   'demand-needed':
     'Si la acometida tiene sitio pide un cálculo de demanda de toda la casa por un electricista. La bañera cuenta por su placa, {tubs:kVA}; las sumas de disyuntores no dicen nada.',
   'not-covered-drop':
-    'Lo que puede perderse por el camino no puede decirse mientras no se sepa su consumo.',
+    'Los voltios donde empieza el tramo están lejos de los de esta alimentación: vea primero cómo está conectada.',
   'not-covered-loop': 'Lo que este disyuntor pide del bucle no está cubierto aquí: pregunte.',
   'not-covered-loop-tt':
     'Con una toma de tierra propia ha de hacerlo el diferencial: pregunte al proyectista.',
   'not-covered-ground-fault':
     'Cuándo ha de disparar el dispositivo no está cubierto aquí: pregunte.',
+  'conduit-fill-thin':
+    '{cable}: {count:number} conductores ocupan {is:mm2} del tubo {conduit} de {trade} in, y pueden llenarse {may:mm2}. Eso con aislamiento fino, marcado THHN o THWN; con uno grueso, como TW o THW, son demasiados.',
   'not-covered-fill': 'Cuánto puede llenarse este tubo no está cubierto aquí: pregunte.',
   'not-covered-ampacity':
     'Lo que admite este conductor tal como va no está cubierto aquí: pregunte.',
   'not-covered-load': 'Cómo cuenta esta carga no está cubierto aquí: pregunte.',
   'not-covered-neutral': 'Qué sección ha de tener este neutro no está cubierto aquí: preguntar.',
+  'not-covered-neutral-load':
+    '{cable}: todo lo que cuelga de una línea y el neutro consume {is:A}, y un neutro de {size} lleva {may:A}. En qué línea va cada cosa lo decide la caja: ponga {least}, como en las líneas.',
+  'not-covered-earth-heat':
+    '{cable}: cuánto calienta esta tierra una falta cerca de su principio depende de lo que deja pasar el disyuntor: pregunte a su fabricante, o ponga la sección de la tabla.',
   'not-covered-earth': 'Qué sección ha de tener esta tierra no está cubierto aquí: pregunte.',
   'not-covered-disconnect':
     'A qué distancia puede estar el seccionador no está cubierto aquí: preguntar.',
@@ -297,7 +309,8 @@ export const SUPPLY_PAGE_ES: Table<typeof SUPPLY_PAGE_EN> = {
   carries: 'admite {amps}',
   'carries-unknown': 'lo que admite no está cubierto',
   ask: 'Qué preguntar, lo más revelador primero',
-  'nothing-to-ask': 'Nada más que preguntar: ninguna respuesta cambiaría un veredicto.',
+  'nothing-to-ask':
+    'Nada más que averiguar en la bañera: ninguna respuesta cambiaría un veredicto.',
   ways: 'Qué se puede hacer, lo más barato primero',
   keep: 'Dejar la alimentación como está.',
   'set-lower':
@@ -306,6 +319,8 @@ export const SUPPLY_PAGE_ES: Table<typeof SUPPLY_PAGE_EN> = {
   'change-wire': 'Cambiar el cable a {size} de cobre, y el disyuntor por uno de {breaker:A}.',
   'way-holds': 'Esto sirve.',
   'way-breaks': 'Esto no sirve: {against}.',
+  'way-differs': 'Según la lectura más estricta esto no sirve: {against}.',
+  'way-besides': 'Lo que además no cumple: {besides}.',
   'way-open': 'Si esto sirve está abierto: vea qué preguntar.',
   holds: 'Se cumple.',
   breaks: 'No se cumple.',
@@ -343,7 +358,7 @@ export const SUPPLY_ASK_ES: Table<typeof SUPPLY_ASK_EN> = {
   'supply.cables.alongside': 'cuántos otros conductores cargados van con él',
   'supply.cables.conduit.kind': 'clase de tubo',
   'supply.cables.conduit.size': 'medida del tubo',
-  'plate.draws': 'amperios de la placa de la bañera',
+  'plate.draws': 'amperios de la placa de la bañera, con calefactor y todo',
   'plate.minimumCircuit': 'circuito mínimo de la placa',
   'plate.maximumProtection': 'mayor disyuntor de la placa',
   codeEdition: 'edición adoptada del código',

@@ -24,10 +24,10 @@ export function RunLine({
   const web = useWeb()
   const { supplyPage } = useApp().words
   const nameOf = useDeviceLabel()
-  const { index, breaker, demand, segments, findings } = circuit
+  const { index, breaker, draws, segments, findings } = circuit
   const placeName = (id: string): string => (id === BOX ? web['supply.tub'] : nameOf(id))
-  const takes = demand.isKnown
-    ? say(supplyPage.takes, { amps: between(demand.everything) })
+  const takes = draws
+    ? say(supplyPage.takes, { amps: between(draws) })
     : supplyPage['takes-unknown']
   return (
     <>

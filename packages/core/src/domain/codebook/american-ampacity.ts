@@ -21,6 +21,10 @@ interface AmericanTables {
 const columnOf = (rated: RatedTemperature): HeatColumn | undefined =>
   rated === '70 °C' ? undefined : rated
 
+/** The tables have a dash from 5 K below what the insulation is made for: there it carries nothing. */
+const isTooHot = (ambient: number, insulation: HeatColumn): boolean =>
+  ambient > Number.parseInt(insulation, 10) - 5
+
 /** The column of 90 °C is for corrections only, whatever terminals are marked for. */
 const atTerminal = (rated: RatedTemperature): HeatColumn | undefined =>
   rated === '90 °C' ? '75 °C' : columnOf(rated)
@@ -32,7 +36,9 @@ function cordAmpacity(
   terminals: HeatColumn,
 ): Ampacity | undefined {
   const printed = cord?.amps(size.text, loaded)
-  const ambientFactor = tables.ambientFactor(ambient, insulation)
+  const ambientFactor = isTooHot(ambient, insulation)
+    ? 0
+    : tables.ambientFactor(ambient, insulation)
   const groupFactor = tables.groupFactor(loaded + alongside)
   const atTerminals = tables.printed(material, size.text, terminals)
   if (!cord || printed === undefined || ambientFactor === undefined || groupFactor === undefined)
@@ -57,7 +63,9 @@ export function americanAmpacity(
   if (!insulation || !terminals) return undefined
   if (method === 'cord') return cordAmpacity(tables, laid, insulation, terminals)
   const printed = tables.printed(material, size.text, insulation)
-  const ambientFactor = tables.ambientFactor(ambient, insulation)
+  const ambientFactor = isTooHot(ambient, insulation)
+    ? 0
+    : tables.ambientFactor(ambient, insulation)
   const groupFactor = tables.groupFactor(loaded + alongside)
   const atTerminals = tables.printed(material, size.text, terminals)
   const inSheath = tables.printed(material, size.text, '60 °C')

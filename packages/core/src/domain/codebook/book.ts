@@ -49,6 +49,8 @@ export interface FaultLimits {
   readonly behindBreaker: (breaker: number, type: BreakerType) => Cited<number> | undefined
   /** Behind a residual-current device of so many amps [Ω]; with an electrode, the electrode's. */
   readonly behindDevice: (amps: number) => Cited<number>
+  /** Above it an electrode may not stay what it is [Ω]; undefined where the book does not say. */
+  readonly steadyElectrode: Cited<number> | undefined
 }
 
 /**
@@ -77,6 +79,8 @@ export interface Codebook {
   readonly largestMotor: Cited<number> | undefined
   /** The least earth conductor. */
   readonly earth: (ask: EarthAsk) => Cited<ConductorSize> | undefined
+  /** The least neutral between two lines, which bears a fault as an earth does. */
+  readonly neutral: (ask: EarthAsk) => Cited<ConductorSize> | undefined
   /** Where the earth conductor of a tub has to be copper. */
   readonly copperEarth: Printed | undefined
   /**

@@ -40,7 +40,9 @@ export function metricAmpacity(tables: MetricTables, laid: LaidConductor): Ampac
   const insulation = isHeld ? '70 °C' : made
   const table = tables.table(method, insulation)
   const printed = table?.amps(size.mm2, loaded === 3 ? 3 : 2)
-  const ambientFactor = tables.ambientFactor(ambient, insulation)
+  // In air as hot as it may get itself it carries nothing.
+  const isTooHot = ambient >= Number.parseInt(insulation, 10)
+  const ambientFactor = isTooHot ? 0 : tables.ambientFactor(ambient, insulation)
   const groupFactor = tables.groupFactor(circuitsOf(alongside))
   if (!table || printed === undefined) return undefined
   if (ambientFactor === undefined || groupFactor === undefined) return undefined

@@ -62,6 +62,8 @@ export interface LightBook {
 export interface YardBook {
   readonly disconnect: {
     readonly near?: Nearest | undefined
+    /** The same for one that is a ground-fault device too, where the book asks more of it. */
+    readonly nearWithGroundFault?: Nearest | undefined
     /** The farthest that counts as in sight, and whether a lock makes up for more. */
     readonly sight?: (Cited<number> & { readonly isExcusedByLock: boolean }) | undefined
   }

@@ -1,3 +1,4 @@
+import type { Possible } from '../../base/possible.ts'
 import { bySeverity } from '../../base/verdict.ts'
 import type { Catalogue } from '../../domain/job.ts'
 import type { Survey } from '../survey/artifact.ts'
@@ -47,6 +48,10 @@ function segmentReports(
   }))
 }
 
+/** From the least to the greatest that it may be; undefined where nobody knows. */
+const spanOf = ({ kind, values }: Possible<number>): CircuitReport['breaker'] =>
+  kind === 'unknown' ? undefined : { from: Math.min(...values), to: Math.max(...values) }
+
 function circuitReport(
   evidence: SupplyEvidence,
   circuit: CircuitEvidence,
@@ -56,20 +61,24 @@ function circuitReport(
   // Of one circuit of several nobody can tell which finding was made by which.
   const isOnly = evidence.circuits.length === 1
   const asFound = isOnly ? FEED_GATES.flatMap(rule => found.byRule.get(rule) ?? []) : undefined
-  const ways = waysWith(FEED_GATES, evidence, circuit, asFound)
+  const segments = segmentReports(evidence, circuit, found.about.segment)
   const devices = new Set([
     circuit.circuit.device,
     ...circuit.segments.map(({ cable }) => cable.to),
   ])
+  const findings = found.about.circuit.filter(each => devices.has(each.subjects[0] ?? ''))
+  const gates = new Set(FEED_GATES.map(each => each.id))
+  const besides = [...findings, ...segments.flatMap(each => each.findings)].flatMap(each =>
+    each.verdict === 'breaks' && !gates.has(each.rule) ? [each.rule] : [],
+  )
+  const ways = waysWith(FEED_GATES, evidence, circuit, asFound, [...new Set(besides)])
   return {
     index,
-    breaker:
-      breaker.kind === 'unknown'
-        ? undefined
-        : { from: Math.min(...breaker.values), to: Math.max(...breaker.values) },
+    breaker: spanOf(breaker),
     demand,
-    segments: segmentReports(evidence, circuit, found.about.segment),
-    findings: found.about.circuit.filter(each => devices.has(each.subjects[0] ?? '')),
+    draws: spanOf(circuit.draws),
+    segments,
+    findings,
     ways,
     install: toInstall(evidence, circuit, ways),
   }

@@ -45,7 +45,12 @@ test('NEC 240.4(C): above 800 A not over what the conductor carries', () => {
   expect(greatestBreaker(801)).toBe(800)
   expect(greatestBreaker(999)).toBe(800)
   expect(greatestBreaker(1000)).toBe(1000)
-  expect(greatestBreaker(14.9)).toBeUndefined()
+})
+
+test('NEC 240.6(A): where factors leave little, the next standard rating, which of fuses goes down to 10 A', () => {
+  expect(greatestBreaker(14.9)).toBe(15)
+  expect(greatestBreaker(10.1)).toBe(15)
+  expect(greatestBreaker(8.7)).toBe(10)
 })
 
 test.each(SMALL)('NEC 240.4(D): $breaker A before $metal $size', ({ metal, size, breaker }) => {

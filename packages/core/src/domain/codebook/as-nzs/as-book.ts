@@ -83,6 +83,7 @@ export const AS_NZS: Codebook = {
   lasting: { value: 1, by: OVERLOAD, isDisputed: false },
   largestMotor: undefined,
   earth,
+  neutral: earth,
   copperEarth: undefined,
   byFaultHeat: undefined,
   drop: { value: DROP_PERCENT.network / 100, by: DROP, isLaw: true },

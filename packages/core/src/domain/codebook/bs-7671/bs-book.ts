@@ -105,6 +105,7 @@ export const BS_7671: Codebook = {
   lasting: { value: 1, by: OVERLOAD, isDisputed: false },
   largestMotor: undefined,
   earth,
+  neutral: earth,
   copperEarth: undefined,
   byFaultHeat: (amps, seconds, insulation) => ({
     value: adiabaticSize(
@@ -115,6 +116,11 @@ export const BS_7671: Codebook = {
     by: FAULT_HEAT,
   }),
   drop: { value: DROP_PERCENT.public.other / 100, by: DROP, isLaw: true },
-  fault: { behindBreaker: loop, behindDevice },
+  fault: {
+    behindBreaker: loop,
+    behindDevice,
+    // Note 2 to the table.
+    steadyElectrode: { value: 200, by: { ...BY_DEVICE, read: 'memory' } },
+  },
   groundFault: { value: 0.03, by: PEOPLE },
 }

@@ -54,6 +54,7 @@ export const CE_CODE: Codebook = {
     by: { standard: 'CE Code', edition: '2021', clause: 'rule 28-108', read: 'memory' },
   },
   earth,
+  neutral: earth,
   copperEarth: undefined,
   byFaultHeat: undefined,
   drop: {

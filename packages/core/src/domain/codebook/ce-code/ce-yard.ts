@@ -20,6 +20,13 @@ const CONTROLS: Nearest = {
   between: 'experts-differ',
 }
 
+const GROUND_FAULT: Nearest = {
+  kind: 'distance',
+  breaksBelow: figure('groundFaultDeviceLeast'),
+  holdsFrom: figure('groundFaultDeviceLeast'),
+  between: 'not-covered',
+}
+
 const OUTLETS: Nearest = {
   kind: 'distance',
   breaksBelow: figure('receptacleLeast'),
@@ -59,6 +66,7 @@ function lights(): LightBook {
 export const ceYard = (): YardBook => ({
   disconnect: {
     near: CONTROLS,
+    nearWithGroundFault: GROUND_FAULT,
     sight: { ...figure('disconnectMost'), isExcusedByLock: true },
   },
   receptacle: OUTLETS,

@@ -84,6 +84,7 @@ const FAULT: FaultLimits = {
     return { value: greatestLoopAt(SURE_MULTIPLE[type][seconds] * breaker), by: LOOP_TN }
   },
   behindDevice: amps => ({ value: greatestElectrode(1000 * amps), by: LOOP_TT }),
+  steadyElectrode: undefined,
 }
 
 const OVERLOAD: Printed = {
@@ -103,6 +104,7 @@ export const HD_60364: Codebook = {
   lasting: { value: 1, by: OVERLOAD, isDisputed: false },
   largestMotor: undefined,
   earth,
+  neutral: earth,
   copperEarth: undefined,
   byFaultHeat: undefined,
   drop: { value: DROP_PERCENT.public.other / 100, by: DROP, isLaw: false },

@@ -51,11 +51,35 @@ export const TABLE_5_AREAS: PrintedTable<'THWN-2'> = {
   },
 }
 
+/** The thickest insulation that building wire of up to 90 °C in a conduit is sold with, and all at 60 °C. */
+export const TABLE_5_THICK: PrintedTable<'TW'> = {
+  standard: 'NEC',
+  edition: '2020',
+  clause: 'chapter 9 table 5, TW, THHW, THW, THW-2',
+  read: 'memory',
+  unit: 'in²',
+  columns: ['TW'],
+  rows: {
+    '14 AWG': [0.0139],
+    '12 AWG': [0.0181],
+    '10 AWG': [0.0243],
+    '8 AWG': [0.0437],
+    '6 AWG': [0.0726],
+    '4 AWG': [0.0973],
+    '3 AWG': [0.1134],
+    '2 AWG': [0.1333],
+    '1 AWG': [0.1901],
+  },
+}
+
+/** Types of insulation that stand for the thin and the thick ones. */
+export type InsulationType = 'THWN-2' | 'TW'
+
 /**
- * Area that one conductor of type THHN, THWN or THWN-2 takes in a conduit.
+ * Area that one conductor takes in a conduit.
  *
  * @returns [in²]; undefined for a size that is not printed
  * @source [NEC-CH9-T5] chapter 9, table 5
  */
-export const conductorArea = (size: string): number | undefined =>
-  cellOf(TABLE_5_AREAS, size, 'THWN-2')
+export const conductorArea = (size: string, type: InsulationType = 'THWN-2'): number | undefined =>
+  type === 'TW' ? cellOf(TABLE_5_THICK, size, type) : cellOf(TABLE_5_AREAS, size, type)

@@ -1,6 +1,7 @@
 import { fillPercent, wholeConductors } from './chapter-9-table-1.ts'
 import type { AreaColumn, Conduit } from './chapter-9-table-4.ts'
 import { conduitArea } from './chapter-9-table-4.ts'
+import type { InsulationType } from './chapter-9-table-5.ts'
 import { conductorArea } from './chapter-9-table-5.ts'
 
 /** A conduit as it is sold. */
@@ -21,7 +22,7 @@ export const fillLimit = (piece: ConduitPiece, count: number): number | undefine
 }
 
 /**
- * What conductors of type THWN-2 take in a conduit, and what they may.
+ * What conductors take in a conduit, and what they may.
  *
  * @param sizes - one per conductor, earth included
  * @returns both [in²]; undefined where a table has no such row
@@ -30,8 +31,9 @@ export const fillLimit = (piece: ConduitPiece, count: number): number | undefine
 export function conduitFill(
   piece: ConduitPiece,
   sizes: readonly string[],
+  type: InsulationType = 'THWN-2',
 ): { readonly taken: number; readonly limit: number } | undefined {
-  const areas = sizes.map(conductorArea)
+  const areas = sizes.map(size => conductorArea(size, type))
   const limit = fillLimit(piece, sizes.length)
   if (limit === undefined || areas.includes(undefined)) return undefined
   return { taken: areas.reduce<number>((sum, area) => sum + (area ?? 0), 0), limit }

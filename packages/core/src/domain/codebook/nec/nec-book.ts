@@ -31,7 +31,13 @@ const ampacity = (laid: LaidConductor): Ampacity | undefined =>
       groupFactor: adjustmentFactor,
       cord: { amps: cordAmps, by: TABLE_400_5 },
       sheath: {
-        methods: ['sheathed-cable', 'sheathed-cable-in-insulation', 'buried-cable'],
+        // A sleeve of conduit makes no other cable of it.
+        methods: [
+          'sheathed-cable',
+          'sheathed-cable-in-insulation',
+          'buried-cable',
+          'cable-in-conduit',
+        ],
         by: SHEATH,
       },
     },
@@ -52,14 +58,17 @@ function breakerBefore(
 /** The copper earth of a tub is never under 12 AWG. @source [NEC-680] 680.21(A)(1), from 2023 680.7(A) */
 const TUB_EARTH: Printed = { standard: 'NEC', edition: '2023', clause: '680.7(A)', read: 'page' }
 
-function earth({ breaker, material, line }: EarthAsk): Cited<ConductorSize> | undefined {
+/** By the breaker, and never larger than the lines that it goes with. */
+function byBreaker({ breaker, material, line }: EarthAsk): Cited<ConductorSize> | undefined {
   const text = earthConductor(breaker, material)
   const table = text === undefined ? undefined : sizeFrom(text)
+  return table && { value: line.mm2 < table.mm2 ? line : table, by: TABLE_250_122 }
+}
+
+function earth(ask: EarthAsk): Cited<ConductorSize> | undefined {
+  const own = byBreaker(ask)
   const least = sizeFrom('12 AWG')
-  if (!table || !least) return undefined
-  // Never larger than the conductors that it goes with, except for the tub's own least.
-  const own = line.mm2 < table.mm2 ? line : table
-  return own.mm2 < least.mm2 ? { value: least, by: TUB_EARTH } : { value: own, by: TABLE_250_122 }
+  return own && least && own.value.mm2 < least.mm2 ? { value: least, by: TUB_EARTH } : own
 }
 
 /** United States. Volt drop is advice there; experts differ on whether a tub is a load that lasts. */
@@ -72,6 +81,7 @@ export const NEC: Codebook = {
   lasting: { value: CONTINUOUS.share, by: CONTINUOUS, isDisputed: true },
   largestMotor: { value: SECTION_430_22_24.largest / 100 - 1, by: SECTION_430_22_24 },
   earth,
+  neutral: byBreaker,
   copperEarth: TUB_EARTH,
   byFaultHeat: undefined,
   drop: {

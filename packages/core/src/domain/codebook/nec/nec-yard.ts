@@ -23,7 +23,9 @@ function figure(name: TubFigureName, edition: Edition): Cited<number> | undefine
   ]
   if (!found || (unit !== 'ft' && unit !== 'in')) return undefined
   const [value, read] = found
-  return { value: METRES_OF[unit](value), by: { standard: 'NEC', edition, clause, read } }
+  // The edition of 2020 moved what was 680.12.
+  const printed = edition === '2017' && clause === '680.13' ? '680.12' : clause
+  return { value: METRES_OF[unit](value), by: { standard: 'NEC', edition, clause: printed, read } }
 }
 
 const atLeastFar = (name: TubFigureName, edition: Edition): Nearest | undefined => {

@@ -16,12 +16,17 @@ export const SECTION_240_4_B: Printed & { readonly unit: string; readonly upTo: 
  *
  * Not for a circuit of several outlets for plugs, and never over 240.4(D).
  *
- * @param amps - what the conductor carries, after every correction [A], from 15
- * @returns [A]; undefined below 15 A
+ * A conductor that carries 10 A or less, after every correction, may stand behind a fuse of 10 A only.
+ *
+ * @param amps - what the conductor carries, after every correction [A]
+ * @returns [A]
  * @source [NEC-240.4-B] 240.4(B) and (C) with 240.6(A)
  */
 export function greatestBreaker(amps: number): number | undefined {
+  if (amps <= 0) return 0
+  const greatestFuse = Math.max(...SECTION_240_6.fusesOnly)
+  if (amps <= greatestFuse) return greatestFuse
   const next = nextStandard(amps)
-  if (next !== undefined && next <= SECTION_240_4_B.upTo) return amps < 15 ? undefined : next
+  if (next !== undefined && next <= SECTION_240_4_B.upTo) return next
   return SECTION_240_6.ratings.findLast(rating => rating <= amps * (1 + 1e-9))
 }

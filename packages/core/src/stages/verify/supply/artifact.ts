@@ -47,6 +47,9 @@ export interface Demand {
   readonly heater: { readonly from: number; readonly to: number }
   /** Everything but the heater. */
   readonly others: { readonly from: number; readonly to: number }
+  /** Whether all that is listed says what it takes. */
+  readonly isListed: boolean
+  /** Whether that is everything: the heater is among it. */
   readonly isKnown: boolean
 }
 
@@ -54,6 +57,8 @@ export interface CircuitReport {
   readonly index: number
   readonly breaker: { readonly from: number; readonly to: number } | undefined
   readonly demand: Demand
+  /** What the rules count for everything at once [A]: its plate, or the loads where they are all known. */
+  readonly draws: { readonly from: number; readonly to: number } | undefined
   readonly segments: readonly SegmentReport[]
   readonly findings: readonly CodeFinding[]
   readonly ways: readonly FeedWay[]
@@ -139,8 +144,12 @@ export interface FeedWay {
   readonly limit?: number
   /** Copper, as it is sold. */
   readonly size?: string
+  /** What stands against it experts read in two ways. */
+  readonly isDisputed: boolean
   /** Rules that stand against it. */
   readonly against: readonly string[]
+  /** Rules that break of this circuit and that no way of feeding it mends. */
+  readonly besides: readonly string[]
 }
 
 export type BookName = Pick<Codebook, 'id' | 'name'>

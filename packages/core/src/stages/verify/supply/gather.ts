@@ -1,3 +1,4 @@
+import { once } from '../../../base/once.ts'
 import type { Possible } from '../../../base/possible.ts'
 import { choiceOf, given, numberOf } from '../../../base/possible.ts'
 import { celsiusFromKelvins, kelvins } from '../../../base/quantity.ts'
@@ -21,7 +22,7 @@ import type { Span } from '../../../domain/wiring/supply-loads.ts'
 import { isOnSupply, loadSpan, NONE, plus } from '../../../domain/wiring/supply-loads.ts'
 import type { Survey } from '../../survey/artifact.ts'
 import type { Demand } from './artifact.ts'
-import type { CircuitEvidence, Segment, SupplyEvidence } from './evidence.ts'
+import type { CableConductor, CircuitEvidence, Segment, SupplyEvidence } from './evidence.ts'
 import { isAmerican } from './evidence.ts'
 import { supplyNetwork } from './solved.ts'
 
@@ -83,9 +84,17 @@ const INSULATIONS: Readonly<Record<'america' | 'elsewhere', readonly RatedTemper
   elsewhere: ['70 °C', '90 °C'],
 }
 
-/** A common neutral of two legs of a wye carries what a line carries. @source [NEC-310.15-E] from memory */
-const countsNeutral = ({ supply }: Survey): boolean =>
-  supply.system === 'two-legs-of-wye' || supply.system === 'three-phase-230-400'
+/**
+ * How many conductors carry current. With two lines of a wye the neutral carries what a line does; with
+ * three, what it carries the lines carry less.
+ *
+ * @source [NEC-310.15-E] from memory; HD 60364-5-52 523.6.1, from memory
+ */
+function loadedOf({ supply }: Survey, lines: number, hasNeutral: boolean): number {
+  if (lines !== 2) return lines === 1 ? 2 : lines
+  const isWye = supply.system === 'two-legs-of-wye' || supply.system === 'three-phase-230-400'
+  return isWye && hasNeutral ? 3 : 2
+}
 
 /** A cord that is listed with its tub: by the table of cords, as it was tested. */
 const LISTED_CORD = {
@@ -97,10 +106,17 @@ const LISTED_CORD = {
   terminals: given('60 °C' as const),
 } satisfies Partial<Segment>
 
+/** A conductor that was found thinner at its other end is that thin somewhere. */
+function thinnerEnd(conductor: CableConductor): CableConductor {
+  const other = conductor.otherEnd?.size
+  return other && other.mm2 < conductor.size.mm2 ? { ...conductor, size: other } : conductor
+}
+
 function segmentOf(survey: Survey, cable: Cable): Segment {
   const at = `supply.cables.${cable.id}`
+  const conductors = cable.conductors.map(thinnerEnd)
   const of = (test: (does: FeedFunction) => boolean) =>
-    cable.conductors.filter(each => test(ownFunction(each.function)))
+    conductors.filter(each => test(ownFunction(each.function)))
   const lines = of(does => /^leg\d$/u.test(does))
   const [neutral] = of(does => does === 'neutral')
   const [earth] = of(isEarth)
@@ -110,7 +126,9 @@ function segmentOf(survey: Survey, cable: Cable): Segment {
     ALONGSIDE_UNKNOWN,
     `${at}.alongside`,
   )
-  const cord = cable.moulded && america === 'america' ? LISTED_CORD : {}
+  // Flexible cord is of copper everywhere.
+  const elsewhere = { material: LISTED_CORD.material }
+  const cord = cable.moulded ? (america === 'america' ? LISTED_CORD : elsewhere) : {}
   return {
     cable,
     at,
@@ -118,7 +136,7 @@ function segmentOf(survey: Survey, cable: Cable): Segment {
     lines,
     neutral,
     earth,
-    loaded: lines.length === 1 ? 2 : lines.length + (neutral && countsNeutral(survey) ? 1 : 0),
+    loaded: loadedOf(survey, lines.length, neutral !== undefined),
     material: choiceOf(cable.material, MATERIALS, `${at}.material`),
     insulation: choiceOf(cable.insulation, INSULATIONS[america], `${at}.insulation`),
     method: choiceOf<(typeof WIRING_METHODS)[number]>(
@@ -140,11 +158,14 @@ function demandOf({ loads }: Survey): Demand {
   const spans = own.map(load => ({ load, span: loadSpan(load) }))
   const sum = (those: typeof spans): Span =>
     those.reduce((all, { span }) => plus(all, span ?? NONE), NONE)
+  const isListed = spans.every(({ span }) => span !== undefined)
   return {
     everything: sum(spans),
     heater: sum(spans.filter(({ load }) => load.kind === 'heater')),
     others: sum(spans.filter(({ load }) => load.kind !== 'heater')),
-    isKnown: spans.every(({ span }) => span !== undefined),
+    isListed,
+    // No tub is without a heater: one that is not listed comes with a box, and takes the most of all.
+    isKnown: isListed && spans.some(({ load }) => load.kind === 'heater'),
   }
 }
 
@@ -158,14 +179,14 @@ const MOST_UNKNOWN_DRAW = 100 // [A] more than any tub takes; common practice, n
 function drawsOf({ plate }: Survey, demand: Demand, isSplit: boolean): Possible<number> {
   const at = 'plate.draws'
   const { from, to } = demand.everything
-  const isSummed = demand.isKnown && !isSplit
-  const least = (value: number): number => (isSummed ? Math.max(value, to) : value)
+  const least = (value: number): number =>
+    demand.isListed && !isSplit ? Math.max(value, to) : value
   const draws = plate?.draws
   if (draws && draws.kind !== 'unknown') {
     const possible = numberOf(draws, { from: 0, to: MOST_UNKNOWN_DRAW }, at)
     return { ...possible, values: [...new Set(possible.values.map(least))] }
   }
-  if (!isSummed)
+  if (!demand.isKnown || isSplit)
     return { values: [isSplit ? 0 : from, Math.max(to, MOST_UNKNOWN_DRAW)], kind: 'unknown', at }
   return from === to ? given(to, at) : { values: [from, to], kind: 'range', at }
 }
@@ -237,15 +258,6 @@ function editionOf({ codeEdition }: Survey): SupplyEvidence['place']['edition'] 
   const edition = choiceOf(codeEdition, EDITIONS, 'codeEdition')
   const readFirst = (each: string): number => Number(each === READ_WHOLE)
   return { ...edition, values: edition.values.toSorted((a, b) => readFirst(b) - readFirst(a)) }
-}
-
-/** Computed when it is first asked for, then kept. */
-function once<Value>(make: () => Value): () => Value {
-  let made: { readonly value: Value } | undefined
-  return () => {
-    made ??= { value: make() }
-    return made.value
-  }
 }
 
 /** Joins a survey, its devices and the code book of its region. */

@@ -100,7 +100,7 @@ function shares(
 }
 
 /** Resistivity of aluminium by that of copper. @source [NEC-CH9-T8] 0.808 to 0.491 Ω at 6 AWG */
-const ALUMINIUM = 0.808 / 0.491
+export const ALUMINIUM = 0.808 / 0.491
 
 const NO_FACTORS: ReadonlyMap<string, number> = new Map()
 

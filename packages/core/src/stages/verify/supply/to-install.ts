@@ -194,10 +194,16 @@ function breakerThen(
   ways: readonly FeedWay[],
   least: number | undefined,
 ): number | undefined {
-  const way = ways.find(each => each.outcome !== 'breaks')
+  const way = goodOf(ways)
   if (way?.kind === 'change-breaker' || way?.kind === 'change-wire') return way.breaker
-  return breaker.kind === 'unknown' ? least : Math.max(...breaker.values)
+  if (breaker.kind === 'unknown') return least
+  // Where nothing does, what is there is no measure.
+  const found = Math.max(...breaker.values)
+  return way ? found : Math.max(found, least ?? found)
 }
+
+const goodOf = (ways: readonly FeedWay[]): FeedWay | undefined =>
+  ways.find(each => each.outcome !== 'breaks')
 
 /**
  * What an electrician puts in for one circuit: least and greatest of each thing, as far as known.
@@ -216,7 +222,9 @@ export function toInstall(
   const least = leastOf(evidence, circuit)
   const breaker = breakerThen(circuit, ways, least.breaker)
   const asked =
-    breaker === undefined ? undefined : { draws: greatestDraw(circuit) ?? 0, behind: breaker }
+    breaker === undefined
+      ? undefined
+      : { draws: goodOf(ways)?.limit ?? greatestDraw(circuit) ?? 0, behind: breaker }
   const stays = circuit.breaker.kind === 'unknown' ? undefined : Math.min(...circuit.breaker.values)
   return {
     least,

@@ -1,6 +1,8 @@
 import { ENGLISH } from '@tubwright/words'
 import { describe, expect, test } from 'vitest'
 import type { Region } from '../../../../src/index.ts'
+import { yard } from '../../../../src/index.ts'
+import { demoTub } from '../../../support/demo.ts'
 import type { YardText } from './yard-tub.ts'
 import { found, one, report, tubIn, verdictOf } from './yard-tub.ts'
 
@@ -167,10 +169,23 @@ describe('Canada', () => {
     ['1.5 m', 'holds'],
   ])('[SUPPLY-46] switches and disconnect at %s: %s', (distance, verdict) => {
     expect(verdictOf(outdoors('CA', wall(distance)), 'SUPPLY-46')).toBe(verdict)
-    expect(verdictOf(outdoors('CA', { disconnect: { distance } }), 'SUPPLY-40', 'near')).toBe(
-      verdict,
-    )
+    const apart = { ...demoTub('large-60'), region: 'CA' as const }
+    const placed = { ...apart, yard: yard.parse({ setting: 'outdoors', disconnect: { distance } }) }
+    expect(verdictOf(placed, 'SUPPLY-40', 'near')).toBe(verdict)
   })
+
+  test.each([
+    ['1.5 m', '2.9 m', 'breaks'],
+    ['2.9 m', '0 m', 'breaks'],
+    ['3 m', '0 m', 'holds'],
+    ['1.5 m', '3 m', 'holds'],
+  ])(
+    '68-068: a disconnect with ground-fault protection at %s, reached over %s: %s',
+    (distance, reach, verdict) =>
+      expect(
+        verdictOf(outdoors('CA', { disconnect: { distance, reach } }), 'SUPPLY-40', 'near'),
+      ).toBe(verdict),
+  )
 
   test('both readings are shown, and the stricter one is in the sentence', () => {
     const finding = one(outdoors('CA', wall('1.2 m')), 'SUPPLY-46')

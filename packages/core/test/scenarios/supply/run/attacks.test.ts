@@ -162,7 +162,7 @@ describe('marks of heat', () => {
 })
 
 describe('a cord that came with the tub', () => {
-  const corded = demoTub('cord-120-15')
+  const corded = { ...demoTub('cord-120-15'), plate: { draws: knownSi('A', 12) } }
   const cord = corded.supply.cables[0]?.id ?? ''
 
   test('is judged by the table of cords, its earth as large as its lines', () => {

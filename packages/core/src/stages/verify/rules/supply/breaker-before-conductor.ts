@@ -1,5 +1,3 @@
-import { isEarth } from '../../../../domain/board/board.ts'
-import { ownFunction } from '../../../../domain/supply/circuits.ts'
 import type { CodeFinding } from '../../supply/artifact.ts'
 import type {
   CableConductor,
@@ -7,7 +5,7 @@ import type {
   Segment,
   SupplyEvidence,
 } from '../../supply/evidence.ts'
-import { judged } from '../../supply/evidence.ts'
+import { fixed } from '../../supply/evidence.ts'
 import { laidInputs, laidOf } from '../../supply/laid.ts'
 import type { SupplyRule } from '../../supply/rule.ts'
 import { conclude, notCovered, within } from '../../supply/rule.ts'
@@ -16,11 +14,9 @@ import { conclude, notCovered, within } from '../../supply/rule.ts'
  * One conductor of each size that carries current; a neutral between two lines carries their
  * difference and is judged where it is solved.
  */
-function conductorsOf({ cable, lines }: Segment): readonly CableConductor[] {
-  const carrying = cable.conductors.filter(each => {
-    const does = ownFunction(each.function)
-    return !isEarth(does) && (does !== 'neutral' || lines.length === 1)
-  })
+function conductorsOf({ lines, neutral, loaded }: Segment): readonly CableConductor[] {
+  const isLoaded = loaded > lines.length
+  const carrying = [...lines, ...(neutral && isLoaded ? [neutral] : [])]
   return carrying.filter(
     (each, index) => carrying.findIndex(other => other.size.text === each.size.text) === index,
   )
@@ -53,15 +49,15 @@ function judge(
   })
 }
 
-/** The breaker opens before any piece of the run is too hot. */
+/** The breaker opens before any piece of the run is too hot; a listed cord was judged with its tub. */
 export const breakerBeforeConductor: SupplyRule = {
   id: 'SUPPLY-2',
   title: 'The breaker protects the conductor',
   about: 'segment',
-  source: 'NEC 240.4, 240.6(A); BS 7671 433.1.1; HD 60364-4-43',
+  source: 'NEC 240.4, 240.5(B)(1) (from memory), 240.6(A); BS 7671 433.1.1; HD 60364-4-43',
   check: evidence =>
     evidence.circuits.flatMap(circuit =>
-      judged(evidence, circuit).flatMap(segment =>
+      fixed(circuit).flatMap(segment =>
         conductorsOf(segment).map(conductor => judge(evidence, circuit, segment, conductor)),
       ),
     ),

@@ -1,6 +1,11 @@
 import { isEarth } from '../../../../domain/board/board.ts'
 import type { ColourCode } from '../../../../domain/codebook/colours.ts'
-import { COLOUR_CODES, TAPED_FROM_AWG } from '../../../../domain/codebook/colours.ts'
+import {
+  COLOUR_CODES,
+  meaningOf,
+  TAPED_FROM_AWG,
+  UK_BEFORE_2006,
+} from '../../../../domain/codebook/colours.ts'
 import { ownFunction } from '../../../../domain/supply/circuits.ts'
 import type { CodeFinding } from '../../supply/artifact.ts'
 import type { CableConductor, Segment, SupplyEvidence } from '../../supply/evidence.ts'
@@ -16,10 +21,10 @@ const gaugeOf = ({ text }: CableConductor['size']): number | undefined => {
 /** Tape makes a neutral or an earth of a large conductor only. */
 function tapedJudgement(
   { survey }: SupplyEvidence,
+  code: ColourCode,
   { size, colour, taped = colour }: CableConductor,
   meant: readonly string[],
 ): PointFinding {
-  const code = COLOUR_CODES[survey.region]
   const gauge = gaugeOf(size)
   const isSmall = gauge !== undefined && gauge > TAPED_FROM_AWG
   const params = { colour, taped, size: size.text }
@@ -41,12 +46,25 @@ function lineJudgement(
   return fact(!code.neutral.includes(taped), { message: 'line-as-neutral', clause: code, params })
 }
 
+/** A cable all of whose conductors are right by the colours of its own time is as it was allowed. */
+function codeOf({ survey: { region } }: SupplyEvidence, { cable }: Segment): ColourCode {
+  const isOld =
+    region === 'UK' &&
+    cable.conductors.every(({ colour, function: does }) => {
+      const meant = meaningOf(UK_BEFORE_2006, colour)
+      if (ownFunction(does) === 'neutral') return meant === 'neutral'
+      return isEarth(ownFunction(does)) ? meant === 'earth' : meant === 'line'
+    })
+  return isOld ? UK_BEFORE_2006 : COLOUR_CODES[region]
+}
+
 function judge(
   evidence: SupplyEvidence,
-  { cable }: Segment,
+  segment: Segment,
   conductor: CableConductor,
 ): readonly CodeFinding[] {
-  const code = COLOUR_CODES[evidence.survey.region]
+  const { cable } = segment
+  const code = codeOf(evidence, segment)
   const does = ownFunction(conductor.function)
   // Bare conductors are a matter of their own.
   if (conductor.colour === 'bare') return []
@@ -58,7 +76,7 @@ function judge(
     severity: 'caution' as const,
     params: { cable: cable.label, conductor: conductor.id },
   }
-  if (meant) return [conclude(about, {}, () => tapedJudgement(evidence, conductor, meant))]
+  if (meant) return [conclude(about, {}, () => tapedJudgement(evidence, code, conductor, meant))]
   return conclude(about, {}, () => lineJudgement(code, conductor)).verdict === 'holds'
     ? []
     : [conclude(about, {}, () => lineJudgement(code, conductor))]

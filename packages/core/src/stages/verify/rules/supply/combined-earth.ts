@@ -16,6 +16,7 @@ function judge(evidence: SupplyEvidence, { circuit }: CircuitEvidence): CodeFind
     ({ earthing }) => {
       if (!figure) return notCovered('earthing')
       const rest = { clause: figure.by, params: { earthing, ohms: figure.value } }
+      if (earthing === 'TT') return fact(true, { ...rest, message: 'earth-electrode' })
       return earthing === 'TN-C-S'
         ? { ...rest, verdict: 'experts-differ', margin: 0, message: 'earth-combined' }
         : fact(true, { ...rest, message: 'earth-apart' })

@@ -1,10 +1,12 @@
 import { choiceOf } from '../../../../base/possible.ts'
 import { TABLE_1 } from '../../../../domain/codebook/nec/chapter-9-table-1.ts'
+import type { InsulationType } from '../../../../domain/codebook/nec/chapter-9-table-5.ts'
+import type { ConduitPiece } from '../../../../domain/codebook/nec/conduit-fill.ts'
 import { conduitFill as fillOf } from '../../../../domain/codebook/nec/conduit-fill.ts'
 import { CONDUITS, TRADE_SIZES } from '../../../../domain/supply/run-words.ts'
 import type { CodeFinding } from '../../supply/artifact.ts'
 import type { Segment } from '../../supply/evidence.ts'
-import type { SupplyRule } from '../../supply/rule.ts'
+import type { PointFinding, SupplyRule } from '../../supply/rule.ts'
 import { conclude, fact, notCovered, within } from '../../supply/rule.ts'
 
 /** In no conduit there is nothing to say. */
@@ -14,7 +16,17 @@ const SQUARE_METRES = 0.0254 * 0.0254 // [m²] of a square inch
 /** Where it fits into whatever it may be, the one that it names is none that was found. */
 const isOpen = ({ params }: CodeFinding): boolean => params['known'] === 'no'
 
-function judge({ at, cable, method, alongside }: Segment): readonly CodeFinding[] {
+function filled(piece: ConduitPiece, sizes: readonly string[], type: InsulationType): PointFinding {
+  const fill = fillOf(piece, sizes, type)
+  if (!fill) return notCovered('fill')
+  return within(fill.taken * SQUARE_METRES, fill.limit * SQUARE_METRES, {
+    message: 'conduit-fill',
+    clause: TABLE_1,
+    params: { conduit: piece.conduit, trade: piece.tradeSize },
+  })
+}
+
+function judge({ at, cable, method, alongside, insulation }: Segment): readonly CodeFinding[] {
   const sizes = cable.conductors.map(each => each.size.text)
   const { kind, size } = cable.conduit ?? {}
   return [
@@ -32,6 +44,7 @@ function judge({ at, cable, method, alongside }: Segment): readonly CodeFinding[
       {
         method,
         alongside,
+        insulation,
         kind: choiceOf(kind, CONDUITS, `${at}.conduit.kind`),
         size: choiceOf(size, TRADE_SIZES, `${at}.conduit.size`),
       },
@@ -40,14 +53,14 @@ function judge({ at, cable, method, alongside }: Segment): readonly CodeFinding[
           return fact(true, { message: NOTHING })
         // What else lies in it takes room too, and nobody said how much.
         if (point.alongside > 0) return notCovered('fill')
-        const fill = fillOf({ conduit: point.kind, tradeSize: point.size }, sizes)
-        return fill
-          ? within(fill.taken * SQUARE_METRES, fill.limit * SQUARE_METRES, {
-              message: 'conduit-fill',
-              clause: TABLE_1,
-              params: { conduit: point.kind, trade: point.size },
-            })
-          : notCovered('fill')
+        const piece = { conduit: point.kind, tradeSize: point.size }
+        // At 60 °C all are thick; else they count as thin, and it is said where thick ones would not do.
+        const thick = filled(piece, sizes, 'TW')
+        if (point.insulation === '60 °C') return thick
+        const thin = filled(piece, sizes, 'THWN-2')
+        return thin.verdict === 'holds' && thick.verdict === 'breaks'
+          ? { ...thin, message: 'conduit-fill-thin' }
+          : thin
       },
     ),
   ]
@@ -58,7 +71,7 @@ export const conduitFill: SupplyRule = {
   id: 'SUPPLY-15',
   title: 'Room in the conduit',
   about: 'segment',
-  source: 'NEC chapter 9, tables 1, 4 and 5, conductors of type THWN-2',
+  source: 'NEC chapter 9, tables 1, 4 and 5, as THWN-2, at 60 °C as TW',
   check: ({ survey, circuits }) =>
     survey.region === 'US'
       ? circuits.flatMap(({ segments }) =>

@@ -1,4 +1,5 @@
 import { given } from '../../../../base/possible.ts'
+import type { YardBook } from '../../../../domain/codebook/yard-book.ts'
 import type { CodeFinding } from '../../supply/artifact.ts'
 import type { SupplyEvidence } from '../../supply/evidence.ts'
 import type { Turns } from '../../supply/place.ts'
@@ -37,19 +38,27 @@ const distanceOf = ({ survey }: SupplyEvidence, turns: Turns) =>
 
 /** As one reaches for it: round a fixed barrier the way is never shorter than straight. */
 function judgeNear(evidence: SupplyEvidence): CodeFinding {
-  const turns = turnsOf(evidence, yard => turnsOfNearest(yard.disconnect.near))
+  const isGroundFault = isWatcher(evidence)
+  const nearest = ({ disconnect }: YardBook) =>
+    (isGroundFault ? disconnect.nearWithGroundFault : undefined) ?? disconnect.near
+  const turns = turnsOf(evidence, yard => turnsOfNearest(nearest(yard)))
   const asked = {
     ...evidence.place,
     distance: distanceOf(evidence, turns),
     reach: reachOf(evidence, turns),
   }
-  return concludeAt(aboutOf(evidence, 'near'), asked, point =>
-    judgeNearest(
-      Math.max(point.distance, point.reach),
-      yardAt(evidence, point)?.disconnect.near,
-      'disconnect',
-    ),
+  return concludeAt(aboutOf(evidence, 'near'), asked, point => {
+    const yard = yardAt(evidence, point)
+    return judgeNearest(Math.max(point.distance, point.reach), yard && nearest(yard), 'disconnect')
+  })
+}
+
+/** Whether the last device before the tub, which is its disconnect, is a ground-fault device too. */
+function isWatcher({ circuits, devices }: SupplyEvidence): boolean {
+  const last = circuits.flatMap(({ segments }) =>
+    segments.flatMap(({ isLast, cable }) => (isLast ? cable.from : [])),
   )
+  return last.some(id => devices.get(id)?.board.parts.some(each => each.kind === 'ground-fault'))
 }
 
 /** Where a lock makes up for the way, nobody surveyed whether there is one. */

@@ -4,6 +4,9 @@ import type { Segment, SupplyEvidence } from '../../supply/evidence.ts'
 import type { PointFinding, SupplyRule } from '../../supply/rule.ts'
 import { conclude, fact, notCovered, within } from '../../supply/rule.ts'
 
+/** Where nothing is flexible, or no earth lies, there is nothing to say. */
+const NOTHING = 'wiring-none'
+
 /** The longest cord of a tub [m]: 15 ft. @source [NEC-680] 680.42(A)(2) */
 const CORD_MOST = 4.572
 
@@ -51,7 +54,9 @@ function judge(
         // A cable in conduit outdoors has to be one for wet places: which it is was not told.
         if (point.method === 'cable-in-conduit' && point.where !== 'indoors')
           return notCovered('cable')
-        if (earth?.colour !== 'bare')
+        // Without an earth another rule breaks.
+        if (!earth) return fact(true, { message: NOTHING })
+        if (earth.colour !== 'bare')
           return fact(true, { message: 'earth-insulated', clause, params })
         return isSheathed ? indoors(params) : fact(false, { message: 'earth-bare', clause, params })
       },
@@ -74,8 +79,6 @@ function cord({ cable }: Segment): CodeFinding {
   )
 }
 
-/** Where nothing is flexible there is nothing to say. */
-const NOTHING = 'flexible-none'
 const FLEXIBLE_MOST = 1.8288 // [m] 6 ft: a rule of thumb since the editions from 2014 on dropped it
 
 function flexible({ cable, method, isLast }: Segment): readonly CodeFinding[] {

@@ -1,6 +1,9 @@
+import { atLeast } from '../../../../base/compare.ts'
 import { given } from '../../../../base/possible.ts'
+import { LINES } from '../../../../domain/board/board.ts'
 import type { Codebook } from '../../../../domain/codebook/book.ts'
 import { SURE_MULTIPLE } from '../../../../domain/codebook/bs-7671/table-41-3.ts'
+import { ownFunction } from '../../../../domain/supply/circuits.ts'
 import type { BreakerType, RatedTemperature } from '../../../../domain/supply/run-words.ts'
 import type { CodeFinding } from '../../supply/artifact.ts'
 import type {
@@ -17,20 +20,27 @@ const AT_ONCE = 0.1 // [s]
 const LATE = 5 // [s]
 const PHASE_VOLTS = 230
 
-/** An earth below its table may bear a fault all the same: by its heat until the breaker is off. */
+/**
+ * An earth below its table may bear a fault all the same: by its heat until the breaker is off, at the
+ * end of the run and at its start. There a breaker lets through less than the formula says, and how
+ * much its maker knows.
+ */
 function byHeat(
   { byFaultHeat }: Codebook,
-  { earth, insulation, breaker, type, loop }: Heated,
+  { earth, insulation, breaker, type, start, run }: Heated,
 ): PointFinding | undefined {
   if (!byFaultHeat) return undefined
-  const amps = PHASE_VOLTS / loop
+  const amps = PHASE_VOLTS / (start + run)
   const seconds = amps >= SURE_MULTIPLE[type]['0.4'] * breaker ? AT_ONCE : LATE
   const least = byFaultHeat(amps, seconds, insulation)
-  return reaches(earth.size.mm2, least.value, {
+  const atEnd = reaches(earth.size.mm2, least.value, {
     message: 'earth-by-heat',
     clause: least.by,
     params: { size: earth.size.text, amps, seconds },
   })
+  if (atEnd.verdict === 'breaks') return atEnd
+  const atStart = byFaultHeat(PHASE_VOLTS / start, AT_ONCE, insulation)
+  return atLeast(earth.size.mm2, atStart.value) ? atEnd : notCovered('earth-heat')
 }
 
 interface Heated {
@@ -38,17 +48,24 @@ interface Heated {
   readonly insulation: RatedTemperature
   readonly breaker: number
   readonly type: BreakerType
-  /** Line to earth and back, at the start and along the run [Ω]. */
-  readonly loop: number
+  /** Line to earth and back, at the start of the run and along it [Ω]. */
+  readonly start: number
+  readonly run: number
 }
+
+/** Of the lines as they begin: a joint to a thinner one lets no thinner earth do. */
+const thickestOf = ({ conductors }: Segment['cable']): CableConductor | undefined =>
+  conductors
+    .filter(each => LINES.some(line => line === ownFunction(each.function)))
+    .toSorted((a, b) => b.size.mm2 - a.size.mm2)[0]
 
 function judge(
   evidence: SupplyEvidence,
   circuit: CircuitEvidence,
-  { cable, lines, earth, material, method, insulation }: Segment,
+  { cable, earth, material, method, insulation }: Segment,
 ): readonly CodeFinding[] {
   const { book } = evidence
-  const [line] = lines.toSorted((a, b) => b.size.mm2 - a.size.mm2)
+  const line = thickestOf(cable)
   const about = {
     rule: earthSize.id,
     subjects: [cable.id],
@@ -81,8 +98,9 @@ function judge(
         params: { size: earth.size.text, least: least.value.text, breaker: point.breaker },
       })
       if (byTable.verdict === 'holds') return byTable
-      const loop = point.start + runLoop(circuit)
-      return byHeat(book, { ...point, earth, loop }) ?? byTable
+      if (!book.byFaultHeat) return byTable
+      const heat = { metal: point.material, heat: point.insulation }
+      return byHeat(book, { ...point, earth, run: runLoop(circuit, heat) }) ?? byTable
     }),
   ]
 }

@@ -1,8 +1,14 @@
+import { atMost } from '../../../../base/compare.ts'
 import type { FaultLimits } from '../../../../domain/codebook/book.ts'
-import type { BreakerType, Earthing } from '../../../../domain/supply/run-words.ts'
+import type {
+  BreakerType,
+  Earthing,
+  Material,
+  RatedTemperature,
+} from '../../../../domain/supply/run-words.ts'
 import type { CodeFinding } from '../../supply/artifact.ts'
 import type { CircuitEvidence, SupplyEvidence } from '../../supply/evidence.ts'
-import { faultInputs, runLoop } from '../../supply/fault.ts'
+import { faultInputs, loopInputs, runLoop } from '../../supply/fault.ts'
 import type { PointFinding, SupplyRule } from '../../supply/rule.ts'
 import { conclude, notCovered, within } from '../../supply/rule.ts'
 import { watchersOf } from '../../supply/solved.ts'
@@ -13,39 +19,55 @@ interface Point {
   readonly earthing: Earthing
   readonly start: number
   readonly electrode: number
+  readonly metal: Material
+  readonly heat: RatedTemperature
 }
 
 /** The breaker sees to it where it can; else, and wherever an electrode is in the loop, the device. */
 function judgePoint(
-  { behindBreaker, behindDevice }: FaultLimits,
+  { behindBreaker, behindDevice, steadyElectrode }: FaultLimits,
   { breaker, type, earthing, ...loop }: Point,
   run: number,
   trip: number | undefined,
 ): PointFinding {
   const isElectrode = earthing === 'TT'
   const start = isElectrode ? loop.electrode : loop.start
-  const greatest = isElectrode ? undefined : behindBreaker(breaker, type)
+  const greatest = behindBreaker(breaker, type)
   const byBreaker =
     greatest &&
     within(start + run, greatest.value, {
       message: 'fault-loop',
       clause: greatest.by,
-      params: { start, breaker, type },
+      params: { start, run, breaker, type },
     })
-  if (byBreaker?.verdict === 'holds') return byBreaker
-  if (trip === undefined) return byBreaker ?? notCovered(isElectrode ? 'loop-tt' : 'loop')
+  // An electrode is no way to open a breaker, even where it would.
+  if (byBreaker?.verdict === 'holds' && !isElectrode) return byBreaker
+  if (trip === undefined) {
+    if (byBreaker?.verdict === 'breaks') return byBreaker
+    return notCovered(isElectrode ? 'loop-tt' : 'loop')
+  }
   const { value, by } = behindDevice(trip)
-  return within(start + run, value, {
+  const byDevice = within(start + run, value, {
     message: isElectrode ? 'fault-loop-electrode' : 'fault-loop-device',
     clause: by,
-    params: { start, trip },
+    params: { start, run, trip },
   })
+  if (!isElectrode || byDevice.verdict === 'breaks' || !steadyElectrode) return byDevice
+  return atMost(start, steadyElectrode.value)
+    ? byDevice
+    : {
+        ...byDevice,
+        verdict: 'experts-differ',
+        message: 'electrode-unsteady',
+        clause: steadyElectrode.by,
+        params: { ...byDevice.params, may: steadyElectrode.value, unit: 'Ω' },
+        readings: { strict: steadyElectrode.value, lenient: value, decides: 'designer' },
+      }
 }
 
 function judge(evidence: SupplyEvidence, circuit: CircuitEvidence): readonly CodeFinding[] {
   const limits = evidence.book?.fault
   if (!limits || circuit.segments.some(each => !each.earth)) return []
-  const run = runLoop(circuit)
   const trips = watchersOf(evidence, circuit).map(each => each.trip.to.si)
   const trip = trips.length > 0 ? Math.min(...trips) : undefined
   return [
@@ -54,10 +76,9 @@ function judge(evidence: SupplyEvidence, circuit: CircuitEvidence): readonly Cod
         rule: faultLoop.id,
         subjects: [circuit.circuit.device],
         severity: 'danger',
-        params: { run },
       },
-      { breaker: circuit.breaker, ...faultInputs(evidence) },
-      point => judgePoint(limits, point, run, trip),
+      { breaker: circuit.breaker, ...faultInputs(evidence), ...loopInputs(circuit) },
+      point => judgePoint(limits, point, runLoop(circuit, point), trip),
     ),
   ]
 }

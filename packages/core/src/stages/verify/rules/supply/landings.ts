@@ -1,5 +1,5 @@
 import type { FeedFunction } from '../../../../domain/board/board.ts'
-import { LINES } from '../../../../domain/board/board.ts'
+import { isEarth, LINES } from '../../../../domain/board/board.ts'
 import { ownFunction } from '../../../../domain/supply/circuits.ts'
 import type { SupplyDevice } from '../../../../domain/supply/supply.ts'
 import { COMMON_PRACTICE } from '../../rule.ts'
@@ -100,7 +100,8 @@ function landed(evidence: SupplyEvidence, segment: Segment): readonly CodeFindin
 
 /** Two of a kind from one place to another, thinner than may be: a fault or a loose one loads the other. */
 function parallel({ cable }: Segment, all: readonly Segment[]): readonly CodeFinding[] {
-  const carried = cable.conductors.map(each => each.function)
+  // A second earth is one path more, such as the armour of a cable beside its core.
+  const carried = cable.conductors.map(each => each.function).filter(each => !isEarth(each))
   const isTwice = carried.some((each, index) => carried.indexOf(each) < index)
   const twin = all.find(
     ({ cable: other }) =>

@@ -5,9 +5,10 @@ import { numberOf } from '../../../../base/possible.ts'
 import type { House, HouseDemand } from '../../../../domain/codebook/house-demand.ts'
 import { demandBy } from '../../../../domain/codebook/house-demand.ts'
 import type { Service } from '../../../../domain/supply/yard.ts'
+import { isOnSupply, loadSpan } from '../../../../domain/wiring/supply-loads.ts'
 import type { CodeFinding } from '../../supply/artifact.ts'
 import { askingFor } from '../../supply/either.ts'
-import type { SupplyEvidence } from '../../supply/evidence.ts'
+import type { CircuitEvidence, SupplyEvidence } from '../../supply/evidence.ts'
 import { yesOrNo } from '../../supply/place.ts'
 import type { PointFinding, SupplyRule } from '../../supply/rule.ts'
 import { conclude, notCovered } from '../../supply/rule.ts'
@@ -68,6 +69,22 @@ function withTub(loads: Loads, plate: number): { readonly loads: Loads; readonly
   return { loads: [...others, { kind: 'tub', va: tubs }], tubs }
 }
 
+/** By its plate or by its loads, each at its own volts, whichever says more [VA]. */
+function tubOf({ survey }: SupplyEvidence, circuit: CircuitEvidence, draws: number): number {
+  const { demand, volts } = circuit
+  const plate = survey.plate?.draws && boundsOf(survey.plate.draws)
+  const own = survey.loads.filter(isOnSupply).flatMap(load => {
+    const at = load.straps?.positions[load.straps.found]?.volts.si ?? load.volts?.si ?? volts
+    const span = loadSpan(load)
+    return span ? [{ volts: Math.min(at, volts), amps: span.to }] : []
+  })
+  const amps = own.reduce((sum, each) => sum + each.amps, 0)
+  const va = own.reduce((sum, each) => sum + each.volts * each.amps, 0)
+  // More than all of them together is the plate's, or of what nobody listed.
+  if (!demand.isListed || amps <= 0 || !atMost(draws, amps)) return draws * volts
+  return Math.max((va * draws) / amps, Math.min(plate?.to ?? 0, draws) * volts)
+}
+
 interface Found extends HouseDemand {
   readonly tubs: number
   readonly main: number
@@ -83,7 +100,7 @@ function judgePoint(
   if (!atMost(lenient, may)) return { ...found, verdict: 'breaks' }
   if (!atMost(strict, may)) {
     const readings = { strict, lenient, decides: 'authority' } as const
-    return { ...found, verdict: 'experts-differ', readings }
+    return { ...found, params: { ...params, unit: 'VA' }, verdict: 'experts-differ', readings }
   }
   // What is not listed can only add to it.
   return isComplete
@@ -107,7 +124,7 @@ function calculated(evidence: SupplyEvidence, service: Service): CodeFinding {
     draws: circuit.draws,
   }
   const found = conclude(about(), asked, ({ main, area, complete, loads, draws }) => {
-    const house = withTub(loads, draws * circuit.volts)
+    const house = withTub(loads, tubOf(evidence, circuit, draws))
     const demand = counts({ area, loads: house.loads })
     const may = main * serviceVolts(evidence)
     return judgePoint({ ...demand, tubs: house.tubs, main, may }, complete === 'yes')

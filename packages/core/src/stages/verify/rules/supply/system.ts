@@ -33,10 +33,17 @@ function judgePlate(load: Powered, volts: number, plate: number): PointFinding {
       message: 'heater-power',
       params: { power: share * share },
     })
-  return fact(atMost(share, LIMITS.most) && atLeast(share, LIMITS.leastMotor), {
+  const found = fact(atMost(share, LIMITS.most) && atLeast(share, LIMITS.leastMotor), {
     message: 'plate-volts',
   })
+  if (found.verdict === 'breaks' || atLeast(share, MOTOR_SURE)) return found
+  const readings = { strict: MOTOR_SURE, lenient: LIMITS.leastMotor, decides: 'designer' as const }
+  const params = { ...found.params, unit: '%' }
+  return { ...found, params, verdict: 'experts-differ', message: 'plate-volts-low', readings }
 }
+
+/** Motors are made for a tenth less or more than their plate. @source [NEMA-MG1] 12.44, from memory */
+const MOTOR_SURE = 0.9
 
 /** Three quarters of its power at 208 V of 240 V is met; a quarter is a wrong supply. */
 const HEATER_LEAST = 0.8 // common practice, no source

@@ -1,4 +1,3 @@
-import { given } from '../../../../base/possible.ts'
 import type { SupplyAlone } from '../../../../domain/wiring/supply-alone.ts'
 import { placeOfLoad } from '../../../../domain/wiring/supply-loads.ts'
 import type { CodeFinding } from '../../supply/artifact.ts'
@@ -10,6 +9,7 @@ import { conclude, notCovered, within } from '../../supply/rule.ts'
 import { arrivingOf, spreadOf } from '../../supply/solved.ts'
 
 const LANDED_LEAST = 0.5 // of nominal; common practice, no source
+const TINY = 1e-9 // [V]
 
 function judge(
   evidence: SupplyEvidence,
@@ -21,32 +21,26 @@ function judge(
   const summed = circuit.demand.everything.to
   if (!pair || summed <= 0) return []
   const metres = circuit.segments.reduce((sum, { cable }) => sum + cable.length.si, 0)
-  // A plate that says more than the loads together counts.
-  const amps = circuit.draws.kind === 'unknown' ? summed : Math.max(summed, ...circuit.draws.values)
-  const share = amps / summed
   const about = {
     rule: voltDrop.id,
     subjects: [circuit.circuit.device],
     severity: book?.drop?.isLaw === true ? ('warning' as const) : ('caution' as const),
-    params: { metres, unit: lengthUnit(evidence), amps },
+    params: { metres, unit: lengthUnit(evidence) },
   }
-  const known = circuit.demand.isKnown
-    ? given(1)
-    : ({ values: [0, 1], kind: 'unknown', at: 'plate.draws' } as const)
   return [
-    conclude(about, { ...metalInputs(circuit), known }, point => {
+    conclude(about, { ...metalInputs(circuit), draws: circuit.draws }, point => {
       const limit = book?.drop
-      const metals = metalsAt(point)
-      if (!limit || point.known === 0) return notCovered('drop')
-      const { before, after } = spreadOf(alone, pair, metals)
-      // Far from nominal it is no drop: something is landed elsewhere.
-      if (!(after > LANDED_LEAST * circuit.volts)) return notCovered('drop')
+      const draws = Number(point.draws)
+      const { before, after } = spreadOf(alone, pair, metalsAt(point))
+      // Far from nominal before the run it is no drop: something is landed elsewhere.
+      if (!limit || !(before > LANDED_LEAST * circuit.volts)) return notCovered('drop')
       // An impedance takes less as its volts fall; a plate says what is taken at its own.
-      const volts = (((before - after) * circuit.volts) / after) * share
+      const whole = ((before - after) * circuit.volts) / Math.max(after, TINY)
+      const volts = Math.min(circuit.volts, (whole * draws) / summed)
       return within(volts / circuit.volts, limit.value, {
         message: limit.isLaw ? 'volt-drop' : 'volt-drop-advice',
         clause: limit.by,
-        params: { volts },
+        params: { volts, amps: draws },
       })
     }),
   ]

@@ -1,0 +1,8 @@
+/** Computed when it is first asked for, then kept. */
+export function once<Value>(make: () => Value): () => Value {
+  let made: { readonly value: Value } | undefined
+  return () => {
+    made ??= { value: make() }
+    return made.value
+  }
+}
