@@ -136,6 +136,8 @@ function addCommands(program: Command, talk: Talk, ending: Ending): void {
     'supply everyday-240-circulation\n  tubwright supply everyday-240-circulation --page page.html',
     async () => (await import('./commands/supply.ts')).runSupply,
   )
+    .option('--box <box>', 'count the heater of this box, id or file')
+    .option('--landing <file>', 'count its box and what that is set to')
     .option('--page <file>', 'write the page for the electrician there, as one HTML file for print')
     .option(...JSON_FORM)
     .option(...CATALOG)

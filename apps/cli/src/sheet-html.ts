@@ -1,8 +1,15 @@
 import type { ControlBox, Job, JobSheet, ProvenPlan, Survey } from '@tubwright/core'
-import { commandLabel, layOutSheet, matchEquipment } from '@tubwright/core'
-import type { SheetWords } from '@tubwright/documents'
-import { printSheet, sheetWords } from '@tubwright/documents'
+import {
+  checkSupply,
+  commandLabel,
+  layOutSheet,
+  matchEquipment,
+  surveyedCondition,
+} from '@tubwright/core'
+import type { SheetWords, SupplyNotice } from '@tubwright/documents'
+import { printSheet, sheetWords, supplyNotice } from '@tubwright/documents'
 import { ENGLISH } from '@tubwright/words'
+import type { Shelf } from './catalogue.ts'
 
 /** The words of a sheet in English, with the names that the box gives its commands. */
 export const english = (box?: ControlBox): SheetWords =>
@@ -18,6 +25,20 @@ export function jobSheet(survey: Survey, job: Job, proven: ProvenPlan, isGiven =
   return layOutSheet({ survey, job, proven, isGiven, ...(verdict ? { verdict } : {}) })
 }
 
+/** What the check of the supply says of a plan's tub, with its box as it is set. */
+export function supplyOf(
+  shelf: Shelf,
+  survey: Survey,
+  { box }: Job,
+  { plan }: ProvenPlan,
+): SupplyNotice {
+  const { currentLimit } = plan.landing.settings
+  const report = checkSupply(survey, shelf.devices, { box, currentLimit: currentLimit.si })
+  return supplyNotice(report, surveyedCondition(survey, shelf.devices), ENGLISH)
+}
+
 /** The same as one HTML file. */
-export const sheetHtml = (survey: Survey, job: Job, proven: ProvenPlan): string =>
-  printSheet(jobSheet(survey, job, proven), english(job.box))
+export const sheetHtml = (shelf: Shelf, survey: Survey, job: Job, proven: ProvenPlan): string =>
+  printSheet(jobSheet(survey, job, proven), english(job.box), {
+    supply: supplyOf(shelf, survey, job, proven),
+  })

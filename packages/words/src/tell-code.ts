@@ -1,4 +1,4 @@
-import type { CodeFinding, InputBound, Printed } from '@tubwright/core'
+import type { CodeFinding, InputBound, Printed, SupplyReport } from '@tubwright/core'
 import { invariant } from '@tubwright/core'
 import { figure, say } from './say.ts'
 import { speak } from './spoken.ts'
@@ -27,6 +27,15 @@ export function tellClause({ supplyPage }: Pick<Tables, 'supplyPage'>, printed: 
   const told = say(supplyPage.clause, { standard, edition, clause })
   return read === 'memory' ? say(supplyPage['from-memory'], { clause: told }) : told
 }
+
+/** Which box was counted, and what it is set to. */
+export const tellFitted = (
+  { supplyPage }: Pick<Tables, 'supplyPage'>,
+  { box, limit }: NonNullable<SupplyReport['fitted']>,
+): string =>
+  limit === undefined
+    ? say(supplyPage.fitted, { box })
+    : say(supplyPage['fitted-limit'], { box, limit })
 
 const valueText = (value: unknown): string =>
   typeof value === 'number' ? figure(value) : String(value)

@@ -1,7 +1,7 @@
 import { safetyIds } from './safety.ts'
 import { tellDiagnostic, tellFinding, tellLint, tellMatch } from './tell.ts'
 import { tellChange, tellChanges, tellOutcome, tellSupply } from './tell-changes.ts'
-import { tellAsk, tellClause, tellCode } from './tell-code.ts'
+import { tellAsk, tellClause, tellCode, tellFitted } from './tell-code.ts'
 import { tellColdPart, tellColdReading, tellInsulation } from './tell-cold.ts'
 import { tellCondition, tellDangers } from './tell-condition.ts'
 import type { Language, Review, Tables, Tellers, Words } from './words.ts'
@@ -9,6 +9,7 @@ import type { Language, Review, Tables, Tellers, Words } from './words.ts'
 const tellersOf = (tables: Tables): Tellers => ({
   tellFinding: (finding, nameOf = command => command) => tellFinding(tables, finding, nameOf),
   tellMatch: told => tellMatch(tables, told),
+  tellFitted: fitted => tellFitted(tables, fitted),
   tellCode: (finding, nameOf = id => id) => tellCode(tables, finding, nameOf),
   tellDangers: condition => tellDangers(tables, condition),
   tellCondition: (condition, nameOf = id => id) => tellCondition(tables, condition, nameOf),

@@ -13,6 +13,7 @@ import type {
   Requirement,
   Shortfall,
   SupplyCondition,
+  SupplyReport,
 } from '@tubwright/core'
 import type {
   ANOTHER_EN,
@@ -124,6 +125,8 @@ export interface Tellers {
   /** Why a box cannot serve, what is open, or what a tub asks. */
   readonly tellMatch: (told: Shortfall | OpenQuestion | Requirement) => string
   /** What a code book says: figures, clause, what would settle it. */
+  /** Which box was counted for a supply, and what it is set to. */
+  readonly tellFitted: (fitted: NonNullable<SupplyReport['fitted']>) => string
   readonly tellCode: (finding: CodeFinding, nameOf?: (id: string) => string) => string
   /** What is dangerous about a supply by its readings. */
   readonly tellDangers: (condition: SupplyCondition) => readonly ToldDanger[]

@@ -52,7 +52,7 @@ describe('a sheet in Spanish', () => {
   })
 
   it.each(SHEET_PARTS)('says it on %s printed alone', part => {
-    expect(printSheet(sheet, words, part)).toContain(SPANISH.unreviewedNotice)
+    expect(printSheet(sheet, words, { only: part })).toContain(SPANISH.unreviewedNotice)
   })
 
   it('says nothing of it in English, which is the text that holds', () => {

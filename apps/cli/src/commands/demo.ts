@@ -26,7 +26,7 @@ export function runDemo(
   }
   const job = jobFor(shelf, survey, findBox(shelf, best.plan.box))
   // First of all: where it cannot be written, nothing is said either.
-  writeOutput(shelf, out, sheetHtml(survey, job, best), [])
+  writeOutput(shelf, out, sheetHtml(shelf, survey, job, best), [])
   runMatch(shelf, DEMO, {}, talk)
   talk.data('')
   showPlan(job, best, talk)

@@ -1,11 +1,11 @@
 import type { Job, JobSheet, ProvenPlan, Survey } from '@tubwright/core'
 import { changesLoads, feedOf, planAsLanded, withChanges } from '@tubwright/core'
-import type { SheetPart, SheetWords } from '@tubwright/documents'
+import type { SheetPart, SheetWords, SupplyNotice } from '@tubwright/documents'
 import { drawBoard, drawLadder, printSheet, SHEET_PARTS } from '@tubwright/documents'
 import type { Shelf } from '../catalogue.ts'
 import { findBox, findSurvey, jobFor, writeOutput } from '../catalogue.ts'
 import { BadInput, EXIT } from '../exits.ts'
-import { english, jobSheet } from '../sheet-html.ts'
+import { english, jobSheet, supplyOf } from '../sheet-html.ts'
 import type { Talk } from '../talk.ts'
 import { exitFor } from './findings.ts'
 import { bestPlan, whyNone } from './plan.ts'
@@ -20,6 +20,8 @@ export interface SheetOptions {
   readonly withChanges?: boolean
 }
 
+type Printer = (sheet: JobSheet, words: SheetWords, supply: SupplyNotice) => string
+
 const DRAWINGS: Readonly<Record<string, (sheet: JobSheet, words: SheetWords) => string>> = {
   board: drawBoard,
   ladder: drawLadder,
@@ -33,16 +35,16 @@ const isPart = (name: string): name is SheetPart =>
   (SHEET_PARTS as readonly string[]).includes(name)
 
 /** How what was asked for is made of a sheet: refused before anything is planned. */
-function printerFor({ part, svg }: SheetOptions): (sheet: JobSheet, words: SheetWords) => string {
+function printerFor({ part, svg }: SheetOptions): Printer {
   if (part !== undefined && svg !== undefined)
     throw new BadInput('--part gives a page, --svg a drawing alone: name one of them.')
   if (svg !== undefined) {
     const draw = Object.hasOwn(DRAWINGS, svg) ? DRAWINGS[svg] : undefined
-    return draw ?? refuse('--svg', svg, Object.keys(DRAWINGS))
+    if (!draw) return refuse('--svg', svg, Object.keys(DRAWINGS))
+    return (sheet, words) => draw(sheet, words)
   }
-  if (part === undefined) return printSheet
-  if (!isPart(part)) return refuse('--part', part, SHEET_PARTS)
-  return (sheet, words) => printSheet(sheet, words, part)
+  if (part !== undefined && !isPart(part)) return refuse('--part', part, SHEET_PARTS)
+  return (sheet, words, supply) => printSheet(sheet, words, { only: part, supply })
 }
 
 interface Subject {
@@ -84,7 +86,11 @@ export function runSheet(shelf: Shelf, name: string, options: SheetOptions, talk
   const found = findSurvey(shelf, name)
   const subject = isGiven ? given(shelf, found, options, talk) : planned(shelf, found, options)
   const { survey, job, proven } = subject
-  const printed = print(jobSheet(survey, job, proven, isGiven), english(job.box))
+  const printed = print(
+    jobSheet(survey, job, proven, isGiven),
+    english(job.box),
+    supplyOf(shelf, survey, job, proven),
+  )
   if (options.out === undefined) talk.data(printed)
   else {
     writeOutput(shelf, options.out, printed, [name, options.box, options.landing])

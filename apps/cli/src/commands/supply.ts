@@ -1,15 +1,17 @@
-import type { CircuitReport, CodeFinding, SupplyReport } from '@tubwright/core'
+import type { CircuitReport, CodeFinding, FittedBox, SupplyReport, Survey } from '@tubwright/core'
 import { checkSupply, supplyOutcome, surveyedCondition } from '@tubwright/core'
 import { electricianPage, wayText } from '@tubwright/documents'
 import { wireSupply } from '@tubwright/formats'
 import { ENGLISH, figure, say } from '@tubwright/words'
 import type { Shelf } from '../catalogue.ts'
-import { findSurvey, writeOutput } from '../catalogue.ts'
+import { boxNamedBy, findBox, findLanding, findSurvey, jobFor, writeOutput } from '../catalogue.ts'
 import { EXIT } from '../exits.ts'
 import type { Talk } from '../talk.ts'
 import { showWire } from '../wire.ts'
 
 export interface SupplyOptions {
+  readonly box?: string
+  readonly landing?: string
   readonly json?: boolean
   readonly page?: string
 }
@@ -84,10 +86,22 @@ function showPlace({ yard, service }: SupplyReport, nameOf: NameOf, talk: Talk):
   for (const finding of [...yard, ...service]) showFinding(finding, nameOf, talk)
 }
 
+/** The box that is to be fed, where one was named: by itself, or by its landing with what it is set to. */
+function fittedBy(
+  shelf: Shelf,
+  survey: Survey,
+  { box, landing }: SupplyOptions,
+): FittedBox | undefined {
+  if (landing === undefined) return box === undefined ? undefined : { box: findBox(shelf, box) }
+  const own = box === undefined ? boxNamedBy(shelf, landing) : findBox(shelf, box)
+  const { settings } = findLanding(shelf, jobFor(shelf, survey, own), landing)
+  return { box: own, currentLimit: settings.currentLimit.si }
+}
+
 /** Judges what feeds a tub, by the code book of its region; no box is needed. */
 export function runSupply(shelf: Shelf, name: string, options: SupplyOptions, talk: Talk): number {
   const survey = findSurvey(shelf, name)
-  const report = checkSupply(survey, shelf.devices)
+  const report = checkSupply(survey, shelf.devices, fittedBy(shelf, survey, options))
   const condition = surveyedCondition(survey, shelf.devices)
   const outcome = supplyOutcome(report, condition)
   if (options.page !== undefined) {
@@ -106,6 +120,7 @@ export function runSupply(shelf: Shelf, name: string, options: SupplyOptions, ta
   const title = say(supplyPage.title, { tub: survey.title })
   talk.data(`${title}: ${supplyPage[outcome]}`)
   talk.data(report.book ? say(supplyPage.book, { book: report.book.name }) : supplyPage['no-book'])
+  if (report.fitted) talk.data(ENGLISH.tellFitted(report.fitted))
   const unit = survey.region === 'US' ? 'ft' : survey.region === 'CA' ? 'ft-m' : 'm'
   const nameOf = (id: string): string => report.names[id] ?? id
   for (const circuit of report.circuits) showCircuit(circuit, nameOf, unit, talk)

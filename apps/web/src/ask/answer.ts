@@ -37,6 +37,7 @@ import {
   electricianPage,
   printSheet,
   SHEET_PARTS,
+  supplyNotice,
   tellRun,
 } from '@tubwright/documents'
 import type { WireLanding } from '@tubwright/formats'
@@ -46,6 +47,7 @@ import type {
   Document,
   Judged,
   OfLanding,
+  OfSupply,
   PlanLine,
   Question,
   Questions,
@@ -236,6 +238,20 @@ const sheetAs = (desk: Desk, of: OfLanding, planned: WireLanding | undefined): J
     sheetOf(provenOf(desk, of), true, planned),
   )
 
+/** What feeds a tub, with the box of the plan that was taken; as it is alone where that box is gone. */
+function supplyFor(desk: Desk, { document, taken }: Omit<OfSupply, 'language'>) {
+  const survey = surveyOf(desk, document)
+  const { devices } = desk.shelf
+  const box = taken && desk.shelf.boxes.get(taken.box)
+  const set = taken && landingSchema.safeParse(taken.landing).data?.settings.currentLimit.si
+  const fitted = box && { box, ...(set === undefined ? {} : { currentLimit: set }) }
+  return {
+    survey,
+    report: checkSupply(survey, devices, fitted),
+    condition: surveyedCondition(survey, devices),
+  }
+}
+
 const isPart = (part: string): part is SheetPart =>
   (SHEET_PARTS as readonly string[]).includes(part)
 
@@ -250,13 +266,11 @@ export const ANSWERS: Answers = {
     const { survey, open, diagnostics } = readDraft(document, shelf.devices)
     return { isSurvey: survey !== undefined, open, diagnostics }
   },
-  supply: async (desk, { document, language }) => {
-    const survey = surveyOf(desk, document)
-    const report = checkSupply(survey, desk.shelf.devices)
+  supply: async (desk, { language, ...of }) => {
+    const { survey, report, condition } = supplyFor(desk, of)
     const words = await loadWords(language)
     const yard = drawYard(survey, report, words)
     const run = drawRun(report, survey, words)
-    const condition = surveyedCondition(survey, desk.shelf.devices)
     return {
       report,
       told: tellRun(report, survey, words),
@@ -264,10 +278,12 @@ export const ANSWERS: Answers = {
       ...(condition ? { condition } : {}),
     }
   },
-  electrician: async (desk, { document, language, on }) => {
-    const survey = surveyOf(desk, document)
-    const report = checkSupply(survey, desk.shelf.devices)
-    const condition = surveyedCondition(survey, desk.shelf.devices)
+  notice: async (desk, { language, ...of }) => {
+    const { report, condition } = supplyFor(desk, of)
+    return supplyNotice(report, condition, await loadWords(language))
+  },
+  electrician: async (desk, { language, on, ...of }) => {
+    const { survey, report, condition } = supplyFor(desk, of)
     const options = { on, ...(condition ? { condition } : {}) }
     return { html: electricianPage(report, survey, await loadWords(language), options) }
   },
@@ -319,7 +335,10 @@ export const ANSWERS: Answers = {
     const words = await sheetWordsFor(language, found.job.box)
     const sheet = sheetOf(found, isAsBuilt === true, planned)
     const only = part !== undefined && isPart(part) ? part : undefined
-    return { html: printSheet(sheet, words, only, photos) }
+    const { document, ...taken } = of
+    const { report, condition } = supplyFor(desk, { document, taken })
+    const supply = supplyNotice(report, condition, await loadWords(language))
+    return { html: printSheet(sheet, words, { only, supply, ...(photos ? { photos } : {}) }) }
   },
   lint: async ({ shelf }, { text, language }) => {
     const linted = lintText('description.yaml', text, shelf.devices)

@@ -12,7 +12,7 @@ import type {
   SupplyReport,
   Trip,
 } from '@tubwright/core'
-import type { PhotoPage, RunTold } from '@tubwright/documents'
+import type { PhotoPage, RunTold, SupplyNotice } from '@tubwright/documents'
 import type { Draft, LocatedDiagnostic, LocatedFinding, WireLanding } from '@tubwright/formats'
 import type { Language } from '@tubwright/words'
 
@@ -151,6 +151,8 @@ export interface OfLanding {
 export interface OfSupply {
   readonly document: Document
   readonly language: Language
+  /** The plan that was taken: its box counts, as it is set. */
+  readonly taken?: { readonly box: string; readonly landing: WireLanding }
 }
 
 /** Each question to the core, with what is asked and what is answered. */
@@ -161,6 +163,8 @@ export interface Questions {
     readonly answers: Omit<Draft, 'survey'> & { readonly isSurvey: boolean }
   }
   readonly supply: { readonly asks: OfSupply; readonly answers: JudgedSupply }
+  /** The same summed up, for screens that are about something else. */
+  readonly notice: { readonly asks: OfSupply; readonly answers: SupplyNotice }
   /** One page for whoever wires the supply. */
   readonly electrician: {
     readonly asks: OfSupply & {

@@ -1,5 +1,6 @@
 import type { JobSheet } from '@tubwright/core'
 import type { SheetWords } from '../sheet-words.ts'
+import type { SupplyNotice } from '../supply/supply-notice.ts'
 import { drawings } from './drawings.ts'
 import { frontMatter } from './front.ts'
 import { ladderPages } from './ladder-pages.ts'
@@ -25,7 +26,9 @@ export const SHEET_PARTS = [
 ] as const
 export type SheetPart = (typeof SHEET_PARTS)[number]
 
-const PARTS: Readonly<Record<SheetPart, (sheet: JobSheet, words: SheetWords) => Html>> = {
+type Part = (sheet: JobSheet, words: SheetWords, supply?: SupplyNotice) => Html
+
+const PARTS: Readonly<Record<SheetPart, Part>> = {
   front: frontMatter,
   bring,
   board: drawings,
@@ -44,19 +47,25 @@ function partHead(sheet: JobSheet, { page, messages }: SheetWords): Html {
   return html`<header><div class="head"><h1>${page.title}</h1><span class="job">${page.job} ${sheet.id}</span></div><p class="quiet">${page.partOnly}</p>${not}</header>`
 }
 
+export interface PrintOptions {
+  /** One part of it, on its own. */
+  readonly only?: SheetPart | undefined
+  /** What the check of the supply says: it stands on the first page. */
+  readonly supply?: SupplyNotice
+  /** Of the job, to stand at the end of the whole sheet. */
+  readonly photos?: readonly PhotoPage[]
+}
+
 /**
  * Prints the work sheet as one HTML file: no script, nothing fetched, A4 and Letter alike.
  *
  * Equal sheets and words give equal bytes.
  *
- * @param only - one part of it, on its own
- * @param photos - of the job, to stand at the end of the whole sheet
  */
 export function printSheet(
   sheet: JobSheet,
   words: SheetWords,
-  only?: SheetPart,
-  photos: readonly PhotoPage[] = [],
+  { only, supply, photos = [] }: PrintOptions = {},
 ): string {
   const title = `${words.page.title}: ${sheet.head.tub} → ${sheet.head.box}`
   const warning = sheet.head.holds ? '' : ` · ${words.page.notShown}`
@@ -76,7 +85,7 @@ export function printSheet(
 <main>
 ${head}
 ${parts.map(
-  each => html`${PARTS[each](sheet, words)}
+  each => html`${PARTS[each](sheet, words, supply)}
 `,
 )}${only === undefined ? photoPages(photos, words) : undefined}
 </main>

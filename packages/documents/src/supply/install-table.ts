@@ -61,6 +61,11 @@ function leastRow({ install, breaker }: CircuitReport, words: Words): Row {
   const { electrician } = words
   const { plate, load, breaker: least } = install.least
   const isDisputed = load !== undefined && load.strict !== load.lenient
+  const { breaker: behind, limit } = install
+  const stays =
+    behind !== undefined && least !== undefined && limit && behind < least
+      ? [say(electrician['or-set-lower'], { breaker: behind, limit: limit.value })]
+      : []
   const byLoad = load
     ? say(electrician[isDisputed ? 'by-loads-lasting' : 'by-loads'], { ...figuresOf(load) })
     : electrician['draw-unknown']
@@ -71,6 +76,7 @@ function leastRow({ install, breaker }: CircuitReport, words: Words): Row {
         ...(least === undefined
           ? []
           : [strong(say(electrician['breaker-least'], { breaker: least }))]),
+        ...stays.map(strong),
         html`${withUnits(byLoad)}${clauses([load?.by], words)}`,
         plate
           ? say(electrician['plate-least'], { amps: spanText(plate, words) })
@@ -131,8 +137,9 @@ function segmentRow(
   if (!cable) return undefined
   const need = install.segments.find(each => each.cable === segment.cable)
   const isFound = breaker?.from === install.breaker && breaker?.to === install.breaker
+  const isPlain = isFound && install.breaker === install.least.breaker
   const behind =
-    install.breaker === undefined || isFound
+    install.breaker === undefined || isPlain
       ? ''
       : `, ${say(electrician['behind-breaker'], { breaker: install.breaker })}`
   const needed = cable.moulded

@@ -24,6 +24,7 @@ export const ELECTRICIAN_EN = {
   limit: 'Box current limit',
 
   'breaker-least': 'breaker of {breaker:A} at least',
+  'or-set-lower': 'or the breaker of {breaker:A} with the box set to draw {limit:A} at most',
   'breaker-found': 'breaker {amps}',
   'breaker-unknown': 'breaker not known',
   'by-loads': 'everything at once {amps:A}',

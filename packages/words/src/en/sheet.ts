@@ -516,6 +516,10 @@ export const SHEET_PAGE_EN = {
   stop: 'Before anything else',
   licence: 'Who may do this',
   open: 'Open, assumed, found',
+  supply: 'The supply',
+  supplyStop: 'Do not power it.',
+  supplyOpen:
+    '{count:number} points of the supply are not shown: the electrician’s page names them.',
   remarks: 'Notes',
   board: 'The board, as you find it',
   device: 'The supply end',

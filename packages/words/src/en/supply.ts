@@ -288,6 +288,8 @@ export const SUPPLY_PAGE_EN = {
   breaker: 'breaker {amps}',
   'breaker-unknown': 'breaker not known',
   takes: 'everything at once takes {amps}',
+  fitted: 'Counted with {box}, heater and all.',
+  'fitted-limit': 'Counted with {box}, heater and all, set to draw {limit:A} at most.',
   'takes-unknown': 'what it takes is not known',
   carries: 'carries {amps}',
   'carries-unknown': 'what it carries is not covered',

@@ -27,6 +27,7 @@ export const ELECTRICIAN_ES: Table<typeof ELECTRICIAN_EN> = {
   limit: 'Límite de corriente',
 
   'breaker-least': 'disyuntor de {breaker:A} como mínimo',
+  'or-set-lower': 'o el disyuntor de {breaker:A} con la caja ajustada a {limit:A} como máximo',
   'breaker-found': 'disyuntor {amps}',
   'breaker-unknown': 'disyuntor no conocido',
   'by-loads': 'todo a la vez {amps:A}',

@@ -553,6 +553,10 @@ export const SHEET_PAGE_ES: Table<typeof SHEET_PAGE_EN> = {
   stop: 'Antes que nada',
   licence: 'Quién puede hacer esto',
   open: 'Abierto, supuesto, encontrado',
+  supply: 'La alimentación',
+  supplyStop: 'No le dé tensión.',
+  supplyOpen:
+    '{count:number} puntos de la alimentación no están demostrados: los nombra la página para el electricista.',
   remarks: 'Notas',
   board: 'La tarjeta, como se encuentra',
   device: 'El extremo del suministro',

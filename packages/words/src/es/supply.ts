@@ -305,6 +305,8 @@ export const SUPPLY_PAGE_ES: Table<typeof SUPPLY_PAGE_EN> = {
   breaker: 'disyuntor {amps}',
   'breaker-unknown': 'disyuntor desconocido',
   takes: 'todo a la vez consume {amps}',
+  fitted: 'Contado con {box}, calefactor y todo.',
+  'fitted-limit': 'Contado con {box}, calefactor y todo, ajustada a {limit:A} como máximo.',
   'takes-unknown': 'no se sabe lo que consume',
   carries: 'admite {amps}',
   'carries-unknown': 'lo que admite no está cubierto',

@@ -12,6 +12,7 @@ import { HeldBack, useHolds } from '../../parts/held-back.tsx'
 import { NoAnswerHere } from '../../parts/no-answer.tsx'
 import { PlanAge } from '../../parts/plan-age.tsx'
 import { Signal } from '../../parts/signal.tsx'
+import { SupplyBar } from '../../parts/supply-bar.tsx'
 import { differing } from '../wiring/as-built.ts'
 import { useOfLanding, useTaken } from '../wiring/use-landing.ts'
 import { STOPS, stopPath } from './stops.ts'
@@ -25,6 +26,7 @@ export function FindingsScreen(): ReactNode {
   const { answer, isWorking, failure, cancel } = useAsk('judge', of, { keepsLast: true })
   return (
     <Screen heading={web['findings.title']}>
+      <SupplyBar />
       {holds.length > 0 && <HeldBack holds={holds} />}
       <PlanAge />
       {!of && (

@@ -9,6 +9,7 @@ import { shelfTexts } from '../../app/shelf.ts'
 import { useAsk } from '../../app/use-ask.ts'
 import type { BoxChoice } from '../../ask/protocol.ts'
 import { HeldBack, isOfPlan, useHolds } from '../../parts/held-back.tsx'
+import { SupplyBar } from '../../parts/supply-bar.tsx'
 import { OpenList } from '../survey/open-list.tsx'
 import { useDraft } from '../survey/use-draft.ts'
 import { useDocument } from '../survey/use-survey.ts'
@@ -59,6 +60,7 @@ export function MatchScreen(): ReactNode {
   const draft = useDraft()
   return (
     <Screen heading={web['match.title']}>
+      <SupplyBar />
       {holds.length > 0 && <HeldBack holds={holds} />}
       {holds.some(each => !isOfPlan(each)) ? undefined : boxes?.length === 0 ? (
         <p>

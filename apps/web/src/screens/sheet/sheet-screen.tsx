@@ -9,6 +9,7 @@ import { HeldBack, useHolds } from '../../parts/held-back.tsx'
 import { NoAnswerHere } from '../../parts/no-answer.tsx'
 import { PlanAge } from '../../parts/plan-age.tsx'
 import { PrintedPage } from '../../parts/printed-page.tsx'
+import { SupplyBar } from '../../parts/supply-bar.tsx'
 import { fileName, jobFileOf, saveAs } from '../jobs/job-files.ts'
 import { useDocument } from '../survey/use-survey.ts'
 import { useOfLanding, useTaken } from '../wiring/use-landing.ts'
@@ -26,6 +27,7 @@ export function SheetScreen(): ReactNode {
   const holds = useHolds()
   return (
     <Screen heading={web['sheet.title']}>
+      <SupplyBar />
       {holds.length > 0 && <HeldBack holds={holds} />}
       <PlanAge />
       {!of ? (

@@ -7,17 +7,19 @@ import { NoAnswerHere } from '../../parts/no-answer.tsx'
 import { PrintedPage } from '../../parts/printed-page.tsx'
 import { fileName } from '../jobs/job-files.ts'
 import { useDocument } from '../survey/use-survey.ts'
+import { useTakenBox } from './use-taken-box.ts'
 
 /** One page for whoever wires the supply: made when it is asked for. */
 export function ElectricianPage(): ReactNode {
   const web = useWeb()
   const { language } = useApp()
   const document = useDocument()
+  const taken = useTakenBox()
   // The day on which it was asked for: it stays while the page is open.
   const [on, setOn] = useState<string>()
   const { answer, isWorking, failure, cancel } = useAsk(
     'electrician',
-    on === undefined ? undefined : { document, language, on },
+    on === undefined ? undefined : { document, language, on, ...taken },
     { keepsLast: true },
   )
   return (

@@ -90,6 +90,7 @@ function Lead({ judged: { report, condition } }: { readonly judged: JudgedSupply
         {report.book
           ? say(words.supplyPage.book, { book: report.book.name })
           : words.supplyPage['no-book']}
+        {report.fitted && ` ${words.tellFitted(report.fitted)}`}
       </p>
     </section>
   )

@@ -10,6 +10,7 @@ import { OpenList } from '../survey/open-list.tsx'
 import { useDraft } from '../survey/use-draft.ts'
 import { useDocument } from '../survey/use-survey.ts'
 import { Report } from './report.tsx'
+import { useTakenBox } from './use-taken-box.ts'
 
 /** What the code book of the region says of what feeds the tub; no box is needed for it. */
 export function SupplyScreen(): ReactNode {
@@ -42,7 +43,8 @@ export function SupplyScreen(): ReactNode {
 function Judged(): ReactNode {
   const { language } = useApp()
   const document = useDocument()
-  const { answer, isWorking, failure, cancel } = useAsk('supply', { document, language })
+  const taken = useTakenBox()
+  const { answer, isWorking, failure, cancel } = useAsk('supply', { document, language, ...taken })
   if (failure) return <NoAnswerHere refusal={failure} />
   if (isWorking || !answer) return <Working cancel={cancel} />
   return <Report judged={answer} />

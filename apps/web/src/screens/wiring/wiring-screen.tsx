@@ -5,6 +5,7 @@ import { Link, useParams } from 'wouter'
 import { useApp, useJobView, useWeb } from '../../app/context.ts'
 import { Screen, Working } from '../../app/frame.tsx'
 import { PlanAge } from '../../parts/plan-age.tsx'
+import { SupplyBar } from '../../parts/supply-bar.tsx'
 import '../../style/wiring.css'
 import { tickedIn } from './acts.ts'
 import { Board } from './board.tsx'
@@ -35,6 +36,7 @@ export function WiringScreen({ panel }: { readonly panel: string | undefined }):
   const taken = useTaken()
   return (
     <Screen heading={web['shell.wiring']} isWide>
+      <SupplyBar />
       <PlanAge />
       {taken ? <OfPlan taken={taken} wanted={panel} /> : <NoPlan />}
     </Screen>

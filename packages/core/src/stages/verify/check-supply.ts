@@ -1,8 +1,15 @@
 import type { Possible } from '../../base/possible.ts'
 import { bySeverity } from '../../base/verdict.ts'
 import type { Catalogue } from '../../domain/job.ts'
+import { allowedAmps } from '../../domain/wiring/states.ts'
 import type { Survey } from '../survey/artifact.ts'
-import type { CircuitReport, CodeFinding, SegmentReport, SupplyReport } from './supply/artifact.ts'
+import type {
+  CircuitReport,
+  CodeFinding,
+  FittedBox,
+  SegmentReport,
+  SupplyReport,
+} from './supply/artifact.ts'
 import { carriesOf } from './supply/carries.ts'
 import type { CircuitEvidence, SupplyEvidence } from './supply/evidence.ts'
 import { gatherSupply } from './supply/gather.ts'
@@ -116,9 +123,14 @@ function asksOf(findings: readonly CodeFinding[]): readonly string[] {
  * Unknown stays unknown: a rule that something open decides is not shown, and asks for it.
  *
  * @param survey - checked against the catalogue
+ * @param fitted - the box that is to be fed, where one is chosen: its heater counts, and what it is set to
  */
-export function checkSupply(survey: Survey, catalogue: Catalogue): SupplyReport {
-  const evidence = gatherSupply(survey, catalogue)
+export function checkSupply(
+  survey: Survey,
+  catalogue: Catalogue,
+  fitted?: FittedBox,
+): SupplyReport {
+  const evidence = gatherSupply(survey, catalogue, fitted)
   const found = judgeAll(evidence)
   const findings = Object.values(found.about).flat().sort(bySeverity)
   const { book } = evidence
@@ -130,6 +142,10 @@ export function checkSupply(survey: Survey, catalogue: Catalogue): SupplyReport 
     yard: found.about.yard,
     service: found.about.service,
     findings,
+    fitted: fitted && {
+      box: fitted.box.label,
+      limit: fitted.currentLimit && allowedAmps(fitted.box, fitted.currentLimit),
+    },
     names: namesOf(evidence),
     asks: asksOf(findings),
   }

@@ -1,5 +1,6 @@
 /** What a code book says of the supply. */
 export const SUPPLY_WEB_EN = {
+  'supply.see': 'See the supply',
   'supply.title': 'Supply',
   'supply.open': 'The supply cannot be judged yet: {count} answers are open.',
   'supply.no-power': 'Do not power it.',

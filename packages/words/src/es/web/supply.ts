@@ -3,6 +3,7 @@ import type { Table } from '../../words.ts'
 
 /** Lo que dice un código sobre el suministro. */
 export const SUPPLY_WEB_ES: Table<typeof SUPPLY_WEB_EN> = {
+  'supply.see': 'Ver la alimentación',
   'supply.title': 'Suministro',
   'supply.open': 'Aún no se puede juzgar el suministro: faltan {count} respuestas.',
   'supply.no-power': 'No le dé tensión.',

@@ -1,6 +1,7 @@
 import type { InputBound } from '../../../base/settle.ts'
 import type { Finding } from '../../../base/verdict.ts'
 import type { FeedFunction } from '../../../domain/board/board.ts'
+import type { ControlBox } from '../../../domain/box/control-box.ts'
 import type { Cited, Codebook } from '../../../domain/codebook/book.ts'
 import type { Printed } from '../../../domain/codebook/printed.ts'
 import type { Span } from '../../../domain/wiring/supply-loads.ts'
@@ -152,6 +153,12 @@ export interface FeedWay {
   readonly besides: readonly string[]
 }
 
+/** A box that was chosen for the tub, and what it is set to [A], as its setting is named. */
+export interface FittedBox {
+  readonly box: ControlBox
+  readonly currentLimit?: number
+}
+
 export type BookName = Pick<Codebook, 'id' | 'name'>
 
 /** What a code book, the circuit and the survey say of the supply of a tub; no box is needed. */
@@ -167,6 +174,8 @@ export interface SupplyReport {
   readonly service: readonly CodeFinding[]
   /** Every finding, danger first. */
   readonly findings: readonly CodeFinding[]
+  /** The box whose heater and current limit [A] were counted; undefined where none was given. */
+  readonly fitted: { readonly box: string; readonly limit: number | undefined } | undefined
   /** What a person calls each cable, device, load and thing of the place, by its id. */
   readonly names: Readonly<Record<string, string>>
   /** What to ask, each once, what moves most verdicts first. */

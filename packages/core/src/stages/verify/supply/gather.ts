@@ -6,6 +6,7 @@ import type { FeedFunction } from '../../../domain/board/board.ts'
 import { isEarth } from '../../../domain/board/board.ts'
 import { bookOf } from '../../../domain/codebook/books.ts'
 import type { Catalogue } from '../../../domain/job.ts'
+import { loadsOf } from '../../../domain/job.ts'
 import { isMotor } from '../../../domain/load/load.ts'
 import type { SupplyCircuit } from '../../../domain/supply/circuits.ts'
 import { circuitAt, circuitsOf, ownFunction } from '../../../domain/supply/circuits.ts'
@@ -18,10 +19,11 @@ import {
 } from '../../../domain/supply/run-words.ts'
 import type { Cable } from '../../../domain/supply/supply.ts'
 import { EMFS, LEG_VOLTS } from '../../../domain/wiring/figures.ts'
+import { allowedAmps } from '../../../domain/wiring/states.ts'
 import type { Span } from '../../../domain/wiring/supply-loads.ts'
 import { isOnSupply, loadSpan, NONE, plus } from '../../../domain/wiring/supply-loads.ts'
 import type { Survey } from '../../survey/artifact.ts'
-import type { Demand } from './artifact.ts'
+import type { Demand, FittedBox } from './artifact.ts'
 import type { CableConductor, CircuitEvidence, Segment, SupplyEvidence } from './evidence.ts'
 import { isAmerican } from './evidence.ts'
 import { supplyNetwork } from './solved.ts'
@@ -260,8 +262,22 @@ function editionOf({ codeEdition }: Survey): SupplyEvidence['place']['edition'] 
   return { ...edition, values: edition.values.toSorted((a, b) => readFirst(b) - readFirst(a)) }
 }
 
-/** Joins a survey, its devices and the code book of its region. */
-export function gatherSupply(survey: Survey, catalogue: Catalogue): SupplyEvidence {
+/** What the first circuit gives never more than the box is set to: it sheds before. */
+function held(circuit: CircuitEvidence, fitted: FittedBox | undefined): CircuitEvidence {
+  const { draws, index } = circuit
+  if (index > 0 || fitted?.currentLimit === undefined) return circuit
+  const most = allowedAmps(fitted.box, fitted.currentLimit)
+  const values = [...new Set(draws.values.map(each => Math.min(each, most)))]
+  return { ...circuit, draws: { ...draws, values } }
+}
+
+/** Joins a survey, its devices, the code book of its region and the box, where one is chosen. */
+export function gatherSupply(
+  surveyed: Survey,
+  catalogue: Catalogue,
+  fitted?: FittedBox,
+): SupplyEvidence {
+  const survey = fitted ? { ...surveyed, loads: [...loadsOf(surveyed, fitted.box)] } : surveyed
   const devices = new Map(
     survey.supply.devices.flatMap(({ id, device }) => {
       const found = catalogue.get(device)
@@ -269,7 +285,7 @@ export function gatherSupply(survey: Survey, catalogue: Catalogue): SupplyEviden
     }),
   )
   const circuits = circuitsOf(survey.supply).map((circuit, index) =>
-    circuitEvidence(survey, circuit, index),
+    held(circuitEvidence(survey, circuit, index), fitted),
   )
   return {
     survey,
