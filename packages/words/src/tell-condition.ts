@@ -64,7 +64,9 @@ export function tellDangers(
     ({ reason, certainty }) =>
       certainty === 'possible' && !shown.some(each => each.reason === reason),
   )
-  const once = new Map([...shown, ...possible].map(each => [each.reason, each]))
+  const once = new Map<string, (typeof dangers)[number]>()
+  for (const each of [...shown, ...possible])
+    if (once.get(each.reason)?.severity !== 'danger') once.set(each.reason, each)
   return [...once.values()].map(({ reason, severity, certainty }) => {
     const danger = conditionPage[`danger-${reason}`]
     if (certainty === 'possible') {

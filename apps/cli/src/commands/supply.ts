@@ -127,8 +127,9 @@ export function runSupply(shelf: Shelf, name: string, options: SupplyOptions, ta
   showPlace(report, nameOf, talk)
   showCondition(condition, nameOf, talk)
   talk.data('')
-  if (report.asks.length === 0) talk.data(supplyPage['nothing-to-ask'])
-  else talk.data(`${supplyPage.ask}:`)
+  const hasNext = condition?.ok === true && condition.value.next !== undefined
+  if (report.asks.length === 0 && !hasNext) talk.data(supplyPage['nothing-to-ask'])
+  if (report.asks.length > 0) talk.data(`${supplyPage.ask}:`)
   for (const at of report.asks) talk.data(`  ${ENGLISH.tellAsk(at, nameOf)}`)
   return outcome === 'holds' ? EXIT.fine : EXIT.found
 }

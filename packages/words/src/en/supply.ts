@@ -20,6 +20,7 @@ export const SUPPLY_RULE_EN = {
   'SUPPLY-18': 'The neutral is large enough',
   'SUPPLY-19': 'Every conductor on its own terminal',
   'SUPPLY-20': 'No marks of heat',
+  'SUPPLY-21': 'Every piece joined to the next',
   'SUPPLY-40': 'The disconnect out of reach and in sight',
   'SUPPLY-41': 'An outlet for other things, neither near nor far',
   'SUPPLY-42': 'Outlets out of reach',
@@ -131,6 +132,8 @@ export const SUPPLY_SAYS_EN = {
   'cord-length': '{cable} is {is:length} long; the cord of a tub is {may:length} at most.',
   'plate-frequency': '{load} is made for {may:Hz}; the supply has {is:Hz}.',
   'same-line': 'Two hots of this circuit come from one leg: between them there is nothing.',
+  'not-covered-joined':
+    '{thing} is joined to nothing: which wire goes in, and which comes out? What is said of the run leaves it out.',
   'not-covered-cable': 'Whether this cable may lie in wet conduit is not told: ask which it is.',
   'plate-volts': '{load}: {volts:V} on a plate of {plate:V} ({share:percent}).',
   'plate-volts-low':

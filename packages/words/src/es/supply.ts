@@ -23,6 +23,7 @@ export const SUPPLY_RULE_ES: Table<typeof SUPPLY_RULE_EN> = {
   'SUPPLY-18': 'El neutro es bastante grande',
   'SUPPLY-19': 'Cada conductor en su borne',
   'SUPPLY-20': 'Sin marcas de calor',
+  'SUPPLY-21': 'Cada pieza unida a la siguiente',
   'SUPPLY-40': 'El seccionador, fuera del alcance y a la vista',
   'SUPPLY-41': 'Un tomacorriente para otras cosas, ni cerca ni lejos',
   'SUPPLY-42': 'Tomacorrientes fuera del alcance',
@@ -136,6 +137,8 @@ export const SUPPLY_SAYS_ES: Table<typeof SUPPLY_SAYS_EN> = {
   'cord-length': '{cable} mide {is:length}; el cordón de una bañera mide {may:length} como máximo.',
   'plate-frequency': '{load} está hecho para {may:Hz}; la alimentación tiene {is:Hz}.',
   'same-line': 'Los dos vivos de este circuito vienen de una misma línea: entre ellos no hay nada.',
+  'not-covered-joined':
+    '{thing} no está unido a nada: ¿qué conductor entra y cuál sale? Lo que se dice del tramo lo deja fuera.',
   'not-covered-cable': 'No se ha dicho si este cable puede ir en tubo mojado: preguntar cuál es.',
   'plate-volts': '{load}: {volts:V} en una placa de {plate:V} ({share:percent}).',
   'plate-volts-low':

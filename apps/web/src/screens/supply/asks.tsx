@@ -5,12 +5,20 @@ import { useApp, useWeb } from '../../app/context.ts'
 import { useFieldHref, useTellAsk } from './places.ts'
 
 /** What to ask, the most telling first: the first one is a tap away. */
-export function Asks({ asks }: { readonly asks: readonly string[] }): ReactNode {
+export function Asks({
+  asks,
+  hasNext,
+}: {
+  readonly asks: readonly string[]
+  /** Whether another reading would tell more. */
+  readonly hasNext: boolean
+}): ReactNode {
   const web = useWeb()
   const { words } = useApp()
   const hrefOf = useFieldHref()
   const tellAsk = useTellAsk()
   const [first, ...others] = asks
+  if (first === undefined && hasNext) return undefined
   return (
     <section aria-label={words.supplyPage.ask} className="asks">
       <h2>{words.supplyPage.ask}</h2>

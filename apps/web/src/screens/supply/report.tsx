@@ -44,7 +44,10 @@ export function Report({ judged }: { readonly judged: JudgedSupply }): ReactNode
       </section>
       <FindingGroup title={web['supply.differ-title']} findings={sorted.differ} />
       <Ways circuits={report.circuits} />
-      <Asks asks={report.asks} />
+      <Asks
+        asks={report.asks}
+        hasNext={judged.condition?.ok === true && judged.condition.value.next !== undefined}
+      />
       <FindingGroup title={web['supply.open-title']} findings={sorted.open} />
       <Place judged={judged} />
       {!judged.condition && <Condition found={undefined} />}

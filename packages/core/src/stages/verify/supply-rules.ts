@@ -17,6 +17,7 @@ import { groundBonding } from './rules/supply/ground-bonding.ts'
 import { groundFault } from './rules/supply/ground-fault.ts'
 import { heatMarks } from './rules/supply/heat-marks.ts'
 import { hiddenJoint } from './rules/supply/hidden-joint.ts'
+import { joined } from './rules/supply/joined.ts'
 import { landings } from './rules/supply/landings.ts'
 import { lights } from './rules/supply/lights.ts'
 import { metalBonded } from './rules/supply/metal-bonded.ts'
@@ -76,6 +77,7 @@ export const SUPPLY_RULES: readonly SupplyRule[] = [
   touchVolts,
   neutralSize,
   landings,
+  joined,
   disconnectPlace,
   convenienceReceptacle,
   receptacleDistance,

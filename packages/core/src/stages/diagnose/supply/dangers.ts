@@ -4,7 +4,6 @@ import { LINES } from '../../../domain/board/board.ts'
 import { ownFunction } from '../../../domain/supply/circuits.ts'
 import { LEG_VOLTS } from '../../../domain/wiring/figures.ts'
 import { LIMITS } from '../../../domain/wiring/limits.ts'
-import type { SupplyFaultKind } from '../../../domain/wiring/supply-faults.ts'
 import type {
   FittingFault,
   MeterReading,
@@ -21,9 +20,15 @@ const danger = (reason: SupplyDanger['reason'], severity: Severity = 'danger'): 
   severity,
 })
 
+/** What a joint may turn into heat before it sets fire to what holds it [W]. Trade judgement, no source. */
+const JOINT_WATTS = 50
+
 /** What is dangerous about a fault while the supply is on. Trade judgement, no source. */
-function dangerOf(kind: SupplyFaultKind, isTurnable: boolean): Danger | undefined {
-  switch (kind) {
+function dangerOf(
+  { amountsTo, ohms }: FittingFault,
+  { isTurnable, amps }: { readonly isTurnable: boolean; readonly amps: number },
+): Danger | undefined {
+  switch (amountsTo) {
     case 'neutral-open':
     case 'neutral-poor':
       return danger('neutral')
@@ -34,7 +39,7 @@ function dangerOf(kind: SupplyFaultKind, isTurnable: boolean): Danger | undefine
     case 'high-leg':
       return danger('high-leg')
     case 'joint':
-      return danger('joint', 'warning')
+      return danger('joint', amps * amps * (ohms?.from ?? 0) > JOINT_WATTS ? 'danger' : 'warning')
     case 'line-neutral-swapped':
       return danger('polarity', isTurnable ? 'notice' : 'warning')
     default:
@@ -79,8 +84,13 @@ export function dangersOf(
   fits: readonly FittingFault[],
 ): readonly SupplyDanger[] {
   const { turnable } = circumstances.tub.supply
-  const found = fits.map(each => dangerOf(each.amountsTo, turnable))
-  const reasons = new Map(found.flatMap(each => (each ? [[each.reason, each] as const] : [])))
+  const amps = Math.max(0, ...circumstances.loads.map(each => each.amps))
+  const found = fits.map(each => dangerOf(each, { isTurnable: turnable, amps }))
+  // Of two that share a reason the worse one speaks.
+  const worstLast = found.toSorted(
+    (a, b) => Number(a?.severity === 'danger') - Number(b?.severity === 'danger'),
+  )
+  const reasons = new Map(worstLast.flatMap(each => (each ? [[each.reason, each] as const] : [])))
   const isShown = (reason: SupplyDanger['reason']): boolean =>
     found.every(each => each?.reason === reason)
   return [

@@ -29,6 +29,14 @@ const TRANSFORMER: SituatedLoad = {
   on: ['idle', 'heating'],
 }
 
+/** In other boxes it hangs between the legs: through it a lost leg shows the volts of the other. */
+const BRIDGING: SituatedLoad = {
+  ...TRANSFORMER,
+  between: ['leg1', 'leg2'],
+  volts: 240,
+  amps: 0.05, // common practice, no source
+}
+
 /**
  * Names the condition of a supply from the readings of its survey; undefined where there are none.
  *
@@ -61,12 +69,19 @@ export function surveyedCondition(
   const readings = meterReadings(survey.readings, survey.loads.find(isHeater)?.id)
   if (readings.length === 0) return undefined
   const own = [...loads, ...(hasNeutral && !isIdleLoaded ? [TRANSFORMER] : [])]
-  const either = arriving.includes('leg2') ? onEitherLeg(own) : [own]
-  const found = either.map(each => nameCondition({ tub: survey, devices, loads: each, readings }))
-  const failed = found.find(each => !each.ok)
-  if (failed) return failed
-  const named = joined(found.flatMap(each => (each.ok ? [each.value] : [])))
-  return ok(arriving.includes('leg2') ? named : withoutLegs(named))
+  const hasLegs = arriving.includes('leg1') && arriving.includes('leg2')
+  const nameWith = (all: readonly SituatedLoad[]): Outcome<SupplyCondition, ConditionFailure> => {
+    const either = hasLegs ? onEitherLeg(all) : [all]
+    const found = either.map(each => nameCondition({ tub: survey, devices, loads: each, readings }))
+    const failed = found.find(each => !each.ok)
+    return failed ?? ok(joined(found.flatMap(each => (each.ok ? [each.value] : []))))
+  }
+  const plain = nameWith(own)
+  if (!plain.ok) return plain
+  if (!hasLegs) return ok(withoutLegs(plain.value))
+  const isNothing = plain.value.fits.length === 0 && !plain.value.offBand
+  const bridged = isNothing ? nameWith([...own, BRIDGING]) : plain
+  return bridged.ok && bridged.value.fits.length > 0 ? bridged : plain
 }
 
 const LEGS_MOST = 3 // loads to neutral whose legs are tried one by one; more of them go together

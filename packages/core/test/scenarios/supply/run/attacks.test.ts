@@ -6,7 +6,7 @@ import {
   supplyOutcome,
   surveyedCondition,
 } from '../../../../src/index.ts'
-import { demoDevices, demoTub } from '../../../support/demo.ts'
+import { demoBox, demoDevices, demoTub } from '../../../support/demo.ts'
 import { known, knownSi, si, withCable, withDevice, withSupply } from '../../../support/surveyed.ts'
 import { found, GOOD_RUN, one, report, tubOf } from './card-tub.ts'
 
@@ -188,6 +188,9 @@ describe('a cord that came with the tub', () => {
   })
 })
 
+const outcomeOf = (survey: Survey): string =>
+  supplyOutcome(checkSupply(survey, demoDevices), surveyedCondition(survey, demoDevices))
+
 describe('readings that show a fault', () => {
   type Readings = NonNullable<Survey['readings']>[number]
   const readAs = (volts: Partial<Record<keyof Readings, number>>): Survey => ({
@@ -197,8 +200,6 @@ describe('readings that show a fault', () => {
       ...Object.fromEntries(Object.entries(volts).map(([name, value]) => [name, si('V', value)])),
     })),
   })
-  const outcomeOf = (survey: Survey): string =>
-    supplyOutcome(checkSupply(survey, demoDevices), surveyedCondition(survey, demoDevices))
 
   test('outweigh a survey in which all holds', () => {
     expect(outcomeOf(told)).toBe('holds')
@@ -223,6 +224,89 @@ describe('readings that show a fault', () => {
     const kinds = condition?.ok ? condition.value.fits.map(each => each.fault.kind) : []
     expect(kinds.length).toBeGreaterThan(0)
     expect(kinds.every(each => each.startsWith('neutral'))).toBe(true)
+  })
+})
+
+describe('readings of a leg that is lost or hangs on a joint', () => {
+  type Reading = NonNullable<Survey['readings']>[number]
+  const readIn = (situation: Reading['situation'], volts: Partial<Record<string, number>>) => {
+    const values = Object.entries(volts).map(([name, value]) => [name, si('V', value ?? 0)])
+    const reading = { id: 'r', situation, ...Object.fromEntries(values) } as Reading
+    const condition = surveyedCondition({ ...told, readings: [reading] }, demoDevices)
+    if (!condition?.ok) throw new Error('the readings cannot be judged')
+    return condition.value
+  }
+
+  test('a lost leg shows the volts of the other through whatever hangs on both', () => {
+    const lost = { leg1ToLeg2: 2, leg1ToNeutral: 120, leg2ToNeutral: 118, leg1ToEarth: 120 }
+    const found = readIn('idle', { ...lost, leg2ToEarth: 118, neutralToEarth: 0 })
+    expect(found.named).toBe('leg-open')
+  })
+
+  test('a joint that turns a kilowatt into heat stops everything', () => {
+    const heater = tubOf({ amps: 23 }).loads
+    const [reading] = told.readings ?? []
+    const at = (leg1ToLeg2: number) => {
+      const readings = [
+        { ...reading, id: 'r', situation: 'idle', leg1ToLeg2: si('V', 240) },
+        {
+          id: 'h',
+          situation: 'heating',
+          leg1ToLeg2: si('V', leg1ToLeg2),
+          leg1ToNeutral: si('V', 120),
+          leg2ToNeutral: si('V', leg1ToLeg2 - 120),
+        },
+      ] as NonNullable<Survey['readings']>
+      const condition = surveyedCondition({ ...told, loads: heater, readings }, demoDevices)
+      if (!condition?.ok) throw new Error('the readings cannot be judged')
+      return condition.value.dangers.filter(each => each.reason === 'joint')
+    }
+    // 50 V over the joint at some 20 A.
+    expect(at(190).length).toBeGreaterThan(0)
+    expect(at(190).every(each => each.severity === 'danger')).toBe(true)
+    expect(at(238.5).every(each => each.severity === 'warning')).toBe(true)
+  })
+})
+
+describe('what hangs on nothing', () => {
+  test('a device that no wire goes to, and a cable from it, are no part of the run', () => {
+    const loose = withSupply(told, {
+      devices: [
+        ...told.supply.devices,
+        { id: 'spare', device: 'isolator-3', label: 'Local disconnect' },
+      ],
+    })
+    expect(found(loose, 'SUPPLY-21')).toMatchObject([
+      {
+        verdict: 'not-shown',
+        message: 'not-covered-joined',
+        params: { thing: 'Local disconnect' },
+      },
+    ])
+    expect(found(told, 'SUPPLY-21')).toEqual([])
+    expect(outcomeOf(loose)).toBe('open')
+  })
+})
+
+describe('a box that was chosen', () => {
+  const plain = demoTub('everyday-240-plain')
+  const box = demoBox('heron-4')
+
+  test('counts with its heater, and with what it is set to', () => {
+    const judge = (currentLimit?: number) =>
+      checkSupply(plain, demoDevices, { box, ...(currentLimit ? { currentLimit } : {}) })
+    expect(checkSupply(plain, demoDevices).circuits[0]?.draws).toBeUndefined()
+    // 19 A of pumps and 5.5 kW at 240 V.
+    expect(judge().circuits[0]?.draws?.to).toBeCloseTo(19 + 5500 / 240, 9)
+    expect(judge(40).circuits[0]?.draws).toEqual({ from: 40, to: 40 })
+    expect(judge(40).fitted).toEqual({ box: box.label, limit: 40 })
+    const load = judge(40).findings.find(each => each.rule === 'SUPPLY-3')
+    expect(load).toMatchObject({ verdict: 'holds', params: { is: 50, may: 50 } })
+  })
+
+  test('brings no second heater to a tub that keeps its own', () => {
+    const own = tubOf({ amps: 30 })
+    expect(checkSupply(own, demoDevices, { box }).circuits[0]?.draws).toEqual({ from: 30, to: 30 })
   })
 })
 
