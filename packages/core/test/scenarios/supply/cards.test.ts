@@ -173,7 +173,8 @@ describe('a poor joint', () => {
     expect(found.fits[0]?.ohms?.from).toBeLessThan(0.5)
     expect(found.fits[0]?.ohms?.to).toBeGreaterThan(0.5)
     expect(found.fits[0]?.places.map(each => each.kind)).toEqual(['source', 'device', 'cable'])
-    expect(found.dangers).toEqual([{ reason: 'joint', severity: 'warning', certainty: 'shown' }])
+    // 140 W in one spot.
+    expect(found.dangers).toEqual([{ reason: 'joint', severity: 'danger', certainty: 'shown' }])
   })
 
   test('unloaded it cannot be seen, and the next reading is under load', () => {
