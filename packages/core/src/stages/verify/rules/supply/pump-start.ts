@@ -1,4 +1,5 @@
 import type { Possible } from '../../../../base/possible.ts'
+import { given } from '../../../../base/possible.ts'
 import type { PoweredLoad } from '../../../../domain/load/load.ts'
 import { isMotor } from '../../../../domain/load/load.ts'
 import { LIMITS } from '../../../../domain/wiring/limits.ts'
@@ -23,15 +24,38 @@ function timesOf(load: PoweredLoad): Possible<number> {
   }
 }
 
+/** How much all of them take, from the least to the greatest that is known; the ends decide. */
+type Extent = 'from' | 'to'
+
+function extentOf(loads: readonly PoweredLoad[]): Possible<Extent> {
+  const open = loads.find(each => {
+    const span = loadSpan(each)
+    return span && span.from < span.to
+  })
+  return open
+    ? { values: ['from', 'to'], kind: 'range', at: `loads.${open.id}.circuits` }
+    : given('to')
+}
+
+/** By load, what its ohms are times those of its greatest draw. */
+const sharesAt = (loads: readonly PoweredLoad[], extent: Extent): Map<string, number> =>
+  new Map(
+    loads.flatMap(each => {
+      const span = loadSpan(each)
+      if (!span || extent === 'to') return []
+      return [[each.id, span.from > 0 ? span.to / span.from : LOAD_OFF] as const]
+    }),
+  )
+
 function judge(
   evidence: SupplyEvidence,
   circuit: CircuitEvidence,
   load: PoweredLoad,
 ): readonly CodeFinding[] {
-  const amps = loadSpan(load)?.to
+  const span = loadSpan(load)
   const volts = load.straps?.positions[load.straps.found]?.volts.si ?? load.volts?.si
   const pair = volts === undefined ? undefined : placeOfLoad(volts, arrivingOf(circuit))
-  if (amps === undefined || volts === undefined || !pair) return []
+  if (span === undefined || volts === undefined || !pair) return []
   const alone = evidence.network()
   if (!alone) return []
   const about = {
@@ -41,19 +65,22 @@ function judge(
     severity: 'caution' as const,
     params: { load: load.label },
   }
+  const own = evidence.survey.loads.filter(isOnSupply)
+  const asked = { ...metalInputs(circuit), times: timesOf(load), extent: extentOf(own) }
   return [
-    conclude(about, { ...metalInputs(circuit), times: timesOf(load) }, point => {
+    conclude(about, asked, point => {
       const metals = metalsAt(point)
+      const extent: Extent = point.extent === 'from' ? 'from' : 'to'
       // The motor that starts takes its place; the others run.
-      const loads = new Map([
-        [load.id, LOAD_OFF],
-        [startOf(load.id), 1 / point.times],
-      ])
+      const loads = sharesAt(own, extent)
+      const running = loads.get(load.id) ?? 1
+      loads.set(load.id, LOAD_OFF)
+      loads.set(startOf(load.id), running / Number(point.times))
       const { before, after } = spreadOf(alone, pair, metals, loads)
       const lost = before - after
       return within(lost / volts, 1 - LIMITS.leastMotor, {
         message: 'pump-start',
-        params: { volts: lost, amps: amps * point.times },
+        params: { volts: lost, amps: span[extent] * Number(point.times) },
       })
     }),
   ]
