@@ -20,7 +20,8 @@ export const MATCH_EN = {
   'probe-does-not-suit': 'No input of it reads {load} on its curve ({curve}).',
   'too-many-amps': '{load} draws {amps:A}; its contacts carry {rated:A} at most.',
   'wrong-volts': '{load} needs {plate} V; it offers {offers} V there.',
-  'too-few-places': 'Not every one of {loads} loads gets a place of its own.',
+  'too-few-places':
+    'Of {loads} loads, probes and keypad among them, not every one gets a place of its own.',
   'no-profile-moves-water':
     'In no equipment profile does the pump that feeds the heater run while it heats.',
   'ask-breaker': 'Which breaker feeds the tub?',

@@ -84,7 +84,7 @@ export const VERIFY_EN = {
   'limit-above-breaker':
     'The current limit lets {allowed:A} be drawn; 80 % of the breaker is {share:A}.',
   'no-margin':
-    'The current limit of {allowed:A} is exactly 80 % of the breaker ({share:A}): no margin.',
+    'The current limit of {allowed:A} is exactly what 80 % of the breaker allows ({share:A}): no margin.',
   'never-heats': '{heater} heats in no mode.',
   'conductor-behind-breaker':
     '{conductor} of {cable} is {size}: behind it a breaker of at most {most:A} may stand, and it is {breaker:A}.',

@@ -23,7 +23,8 @@ export const MATCH_ES: Table<typeof MATCH_EN> = {
   'probe-does-not-suit': 'Ninguna entrada suya lee {load} con su curva ({curve}).',
   'too-many-amps': '{load} consume {amps:A}; sus contactos conducen {rated:A} como máximo.',
   'wrong-volts': '{load} necesita {plate} V; ahí ofrece {offers} V.',
-  'too-few-places': 'No todas las {loads} cargas tienen un lugar propio.',
+  'too-few-places':
+    'De {loads} cargas, sondas y teclado incluidos, no todas tienen un lugar propio.',
   'no-profile-moves-water':
     'En ningún perfil de equipo funciona la bomba que alimenta el calefactor mientras calienta.',
   'ask-breaker': '¿Qué disyuntor alimenta la bañera?',

@@ -90,7 +90,7 @@ export const VERIFY_ES: Table<typeof VERIFY_EN> = {
   'limit-above-breaker':
     'El límite de corriente deja tomar {allowed:A}; el 80 % del disyuntor son {share:A}.',
   'no-margin':
-    'El límite de corriente de {allowed:A} es justo el 80 % del disyuntor ({share:A}): sin margen.',
+    'El límite de corriente de {allowed:A} es justo lo que permite el 80 % del disyuntor ({share:A}): sin margen.',
   'never-heats': '{heater} no calienta en ningún modo.',
   'conductor-behind-breaker':
     '{conductor} de {cable} es de {size}: admite un disyuntor de {most:A} como máximo, y hay uno de {breaker:A}.',
