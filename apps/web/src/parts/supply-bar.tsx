@@ -25,12 +25,19 @@ export function SupplyBar(): ReactNode {
   if (!answer || answer.outcome === 'holds' || isHeld) return undefined
   const { outcome, lead, dangers } = answer
   const [first, ...more] = dangers
+  const told = `${words.page.supply}: ${lead}`
+  if (outcome === 'open')
+    return (
+      <Link className="supply-open" data-supply-bar={outcome} href={`/job/${id}/supply`}>
+        {told}
+      </Link>
+    )
   return (
     <aside className="card supply-bar" data-supply-bar={outcome} aria-label={words.page.supply}>
       <p>
         {first !== undefined && <Signal severity="danger" />}{' '}
         <strong>
-          {words.page.supply}: {lead} {first !== undefined && words.page.supplyStop}
+          {told} {first !== undefined && words.page.supplyStop}
         </strong>{' '}
         {first}
         {more.length > 0 && ` (+${more.length})`}
