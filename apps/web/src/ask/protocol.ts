@@ -6,7 +6,7 @@ import type {
   LiveState,
   MatchSet,
   Outcome,
-  PlanFailure,
+  ProofFailure,
   Requirement,
   SupplyCondition,
   SupplyReport,
@@ -77,7 +77,7 @@ export interface Matched {
     readonly conflict: readonly Requirement[]
   }
   readonly plans: readonly PlanLine[]
-  readonly failures: readonly { readonly box: string; readonly failure: PlanFailure }[]
+  readonly failures: readonly { readonly box: string; readonly failure: ProofFailure }[]
 }
 
 /** A landing judged, with all that the screens draw of it. */

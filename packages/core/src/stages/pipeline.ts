@@ -1,6 +1,6 @@
 import { invariant } from '../base/invariant.ts'
 import type { Outcome } from '../base/outcome.ts'
-import { ok } from '../base/outcome.ts'
+import { fail, ok } from '../base/outcome.ts'
 import type { ControlBox } from '../domain/box/control-box.ts'
 import type { Catalogue, Job } from '../domain/job.ts'
 import { jobOf } from '../domain/job.ts'
@@ -39,20 +39,26 @@ export const STAGES = [
 /** The plan with its proof: the verifier solved the network that the plan makes, afresh. */
 export type ProvenPlan = JudgedPlan<Verification>
 
+/** Why there is no proven plan: plain data, like the plan, so that it can be kept and sent. */
+export type ProofFailure = PlanFailure<Verification>
+
 /** The best plan of one job, judged landing by landing by the verifier. */
 export const planAndProve = (
   job: Job,
   limits: SearchLimits = SEARCH_LIMITS,
-): Outcome<ProvenPlan, PlanFailure> => {
+): Outcome<ProvenPlan, ProofFailure> => {
   const judge = (landing: Landing): Weighed | undefined => {
     const weighed = weighPlan(job, landing)
     return weighed.ok ? weighed.value : undefined
   }
   const planned = planWiring(job, judge, limits)
-  if (!planned.ok) return planned
+  if (!planned.ok) return fail(proofFailure(planned.failure))
   const { plan, verification } = planned.value
   return ok({ plan, verification: withBounds(job, plan.landing, verification.verification()) })
 }
+
+const proofFailure = (failure: PlanFailure<Weighed>): ProofFailure =>
+  failure.reason === 'no-plan' ? { ...failure, closest: failure.closest?.verification() } : failure
 
 /**
  * A landing that somebody made or found, as a plan with what the verifier says of it: whatever that is.
@@ -77,7 +83,7 @@ export interface PlannedRefit {
   /** Boxes that may serve by their requirements and yet have no plan that holds. */
   readonly failures: readonly {
     readonly box: string
-    readonly failure: PlanFailure
+    readonly failure: ProofFailure
   }[]
 }
 
@@ -95,7 +101,7 @@ function planChanged(
   { set }: ServingSet,
   { costs }: ChangeOptions,
   limits: SearchLimits,
-): Outcome<ProvenPlan, PlanFailure> {
+): Outcome<ProvenPlan, ProofFailure> {
   const all = [...set.changes, ...set.along]
   const job = jobOf(withChanges(survey, all), box, catalogue)
   const planned = planAndProve(job, limits)
@@ -174,7 +180,7 @@ export function planRefit(
 ): PlannedRefit {
   const match = matchEquipment(survey, boxes)
   const plans: ProvenPlan[] = []
-  const failures: { box: string; failure: PlanFailure }[] = []
+  const failures: { box: string; failure: ProofFailure }[] = []
   const matches: BoxMatch[] = []
   for (const [index, matched] of match.boxes.entries()) {
     const box = boxes[index]

@@ -85,9 +85,11 @@ export function useReasons(): (line: BoxLine) => readonly string[] {
       case 'no-plan':
         return [
           web['match.no-plan'],
-          ...(failed.closest?.findings ?? [])
-            .filter(each => each.verdict === 'breaks')
-            .map(each => words.tellFinding(each)),
+          ...new Set(
+            (failed.closest?.findings ?? [])
+              .filter(each => each.verdict === 'breaks')
+              .map(each => words.tellFinding(each)),
+          ),
         ]
       case 'limit-reached':
         return [say(web['match.stopped'], { limit: String(failed.limit) })]

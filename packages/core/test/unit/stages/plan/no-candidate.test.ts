@@ -71,3 +71,9 @@ test('a supply that no feed of the box takes', () => {
     message: 'not-for-system',
   })
 })
+
+test('no landing that holds: the least bad one is told as data alone, which can be kept and sent', () => {
+  const failure = failureOf(demoJob('turnable-120', 'heron-4'))
+  expect(failure).toMatchObject({ reason: 'no-plan', closest: { holds: false } })
+  expect(structuredClone(failure)).toEqual(failure)
+})
