@@ -7,8 +7,8 @@ const isTyped = (target: EventTarget | null): boolean =>
   target instanceof Element && (target.matches(TYPED) || target.shadowRoot !== null)
 
 /**
- * No new version of the app is taken while somebody is in a field: what is typed there is on the disk
- * only once the field is left.
+ * No new version of the app is taken while somebody is in a field: it would be taken from under his hands,
+ * and what is typed is an answer only once the field is left.
  *
  * @returns ends it
  */

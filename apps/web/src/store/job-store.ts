@@ -13,6 +13,8 @@ import type { JobCard } from './database.ts'
 import { STRICT } from './database.ts'
 import { noteSave } from './save-times.ts'
 import type { SecondCopy } from './second-copy.ts'
+import type { Texts } from './typed-texts.ts'
+import { TypedTexts } from './typed-texts.ts'
 import type { Writer } from './writer.ts'
 
 /** What a screen sees of an open job. */
@@ -60,6 +62,9 @@ const readable = (rows: readonly StoredEntry[]): readonly Entry[] =>
     return read.ok ? [read.value] : []
   })
 
+/** Where the texts that stand in fields of a job are kept. */
+const typedKey = (job: string): string => `typed-${job}`
+
 const keyOf = ({ id, digest }: StoredEntry): string => `${id} ${digest}`
 
 /** What is held of each store without a hole, where some entries are not. */
@@ -90,6 +95,8 @@ function lacking(
  */
 export class JobStore {
   readonly id: string
+  /** What stands in its fields and is not in its record. */
+  readonly typed: TypedTexts
   readonly #connection: Connection
   readonly #writer: Writer
   readonly #copy: SecondCopy
@@ -104,7 +111,7 @@ export class JobStore {
   readonly #listeners = new Set<() => void>()
   readonly #stopHearing: () => void
 
-  private constructor(id: string, log: JobLog, card: JobCard, parts: Parts) {
+  private constructor(id: string, log: JobLog, card: JobCard, typed: Texts, parts: Parts) {
     this.#wrote = parts.wrote
     this.id = id
     this.#log = log
@@ -114,20 +121,29 @@ export class JobStore {
     this.#copy = parts.copy
     this.#identity = parts.identity
     this.#view = { state: log.state, unsaved: 0, saved: log.size }
+    this.typed = new TypedTexts(typed, {
+      put: texts => this.#putTyped(texts),
+      settled: () => this.#writing,
+    })
     this.#stopHearing = this.#writer.hear(told => {
       if (told.kind === 'grew' && told.job === id) void this.#follow()
+      if (told.kind === 'typed' && told.job === id) void this.#followTyped()
     })
   }
 
   static async open(id: string, parts: Parts): Promise<JobStore | undefined> {
-    const [rows, card] = await parts.connection.use(database =>
-      Promise.all([database.getAllFromIndex('entries', 'job', id), database.get('jobs', id)]),
+    const [rows, card, typed] = await parts.connection.use(database =>
+      Promise.all([
+        database.getAllFromIndex('entries', 'job', id),
+        database.get('jobs', id),
+        database.get('meta', typedKey(id)),
+      ]),
     )
     if (rows.length === 0 && !card) return undefined
     const log = JobLog.open(parts.identity.store, readable(rows))
     if (card?.seen) log.expect(card.seen)
     const own = card ?? { id, title: '', at: '', place: '', entries: rows.length }
-    const job = new JobStore(id, log, own, parts)
+    const job = new JobStore(id, log, own, (typed ?? {}) as Texts, parts)
     if (parts.writer.role === 'writes') void job.#level(rows)
     return job
   }
@@ -148,7 +164,10 @@ export class JobStore {
     const entries = must(this.#log.append(acts, { author: author(), at: now() }))
     this.#unsaved = [...this.#unsaved, ...entries]
     this.#publish()
-    return this.#write(began)
+    const written = this.#write(began)
+    for (const act of acts)
+      if ('path' in act && act.path[0] === 'survey') this.typed.forget(act.path.slice(1).join('/'))
+    return written
   }
 
   /** Takes in entries of another copy of this job; says how many were new. */
@@ -184,8 +203,9 @@ export class JobStore {
   }
 
   /** Waits until everything is on the disk. */
-  settled(): Promise<void> {
-    return this.#writing
+  async settled(): Promise<void> {
+    await this.#writing
+    await this.typed.written()
   }
 
   subscribe = (listener: () => void): (() => void) => {
@@ -271,6 +291,22 @@ export class JobStore {
     const lost = lacking(rows, copied)
     if (lost.length > 0) await this.merge(readable(lost))
     await this.#copy.append(this.id, lacking(copied, rows))
+  }
+
+  async #putTyped(texts: Texts): Promise<void> {
+    await this.#connection.use(async database => {
+      const transaction = database.transaction('meta', 'readwrite', STRICT)
+      const put = transaction.store.put(texts, typedKey(this.id))
+      // A page that goes waits for nothing.
+      transaction.commit()
+      await Promise.all([put, transaction.done])
+    })
+    this.#writer.tell({ kind: 'typed', job: this.id })
+  }
+
+  async #followTyped(): Promise<void> {
+    const texts = await this.#connection.use(database => database.get('meta', typedKey(this.id)))
+    this.typed.replace((texts ?? {}) as Texts)
   }
 
   /** Another tab wrote: takes in what it has. */

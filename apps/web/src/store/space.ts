@@ -192,7 +192,7 @@ export class JobSpace {
     this.cards = await this.connection.use(database => database.getAll('jobs'))
     this.writer.hear(told => {
       if (told.kind === 'shelf') this.shelfRevision++
-      if (told.kind !== 'hand-over') void this.refresh()
+      if (told.kind !== 'hand-over' && told.kind !== 'typed') void this.refresh()
     })
     await this.writer.start(async () => {
       keepTyped()

@@ -3,6 +3,7 @@ import type { Space } from './database.ts'
 /** What tabs of one browser tell each other. */
 export type Told =
   | { readonly kind: 'grew'; readonly job: string }
+  | { readonly kind: 'typed'; readonly job: string }
   | { readonly kind: 'jobs' }
   | { readonly kind: 'shelf' }
   | { readonly kind: 'hand-over' }

@@ -10,6 +10,7 @@ import { useAsk } from '../../app/use-ask.ts'
 import type { BoxChoice } from '../../ask/protocol.ts'
 import { HeldBack, isOfPlan, useHolds } from '../../parts/held-back.tsx'
 import { SupplyBar } from '../../parts/supply-bar.tsx'
+import { NotUsed } from '../survey/not-used.tsx'
 import { OpenList } from '../survey/open-list.tsx'
 import { useDraft } from '../survey/use-draft.ts'
 import { useDocument } from '../survey/use-survey.ts'
@@ -61,6 +62,7 @@ export function MatchScreen(): ReactNode {
   return (
     <Screen heading={web['match.title']}>
       <SupplyBar />
+      <NotUsed />
       {holds.length > 0 && <HeldBack holds={holds} />}
       {holds.some(each => !isOfPlan(each)) ? undefined : boxes?.length === 0 ? (
         <p>

@@ -6,6 +6,7 @@ import { Screen, Working } from '../../app/frame.tsx'
 import { useAsk } from '../../app/use-ask.ts'
 import { HeldBack, isOfPlan, useHolds } from '../../parts/held-back.tsx'
 import { NoAnswerHere } from '../../parts/no-answer.tsx'
+import { NotUsed } from '../survey/not-used.tsx'
 import { OpenList } from '../survey/open-list.tsx'
 import { useDraft } from '../survey/use-draft.ts'
 import { useDocument } from '../survey/use-survey.ts'
@@ -20,6 +21,7 @@ export function SupplyScreen(): ReactNode {
   const draft = useDraft()
   return (
     <Screen heading={web['supply.title']}>
+      <NotUsed />
       {holds.length > 0 ? (
         <HeldBack holds={holds} />
       ) : draft.isRead && !draft.isSurvey ? (

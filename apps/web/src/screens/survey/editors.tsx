@@ -4,10 +4,13 @@ import type { FieldForm } from '@tubwright/formats'
 import type { Json } from '@tubwright/records'
 import { say } from '@tubwright/words'
 import type { ReactNode } from 'react'
-import { useId, useRef, useState } from 'react'
+import { useId, useState } from 'react'
 import { useWeb } from '../../app/context.ts'
 import { Chips } from '../../parts/chips.tsx'
 import { unitsOf } from './units-of.ts'
+import type { Standing } from './use-standing.ts'
+import { useStanding } from './use-standing.ts'
+import type { SurveyPath } from './use-survey.ts'
 import { useTyped } from './use-typed.ts'
 
 export interface EditorProps {
@@ -33,20 +36,10 @@ export function TextEditor(
   props: EditorProps & {
     readonly most?: number
     readonly lines?: boolean
-    readonly isNumeric?: boolean
+    readonly at?: SurveyPath
   },
 ): ReactNode {
-  const {
-    label,
-    value,
-    set,
-    clear,
-    hint,
-    isDisabled,
-    most = 80,
-    lines = false,
-    isNumeric = false,
-  } = props
+  const { label, value, set, clear, hint, isDisabled, most = 80, lines = false, at } = props
   const id = useId()
   const keep = (entered: string): void => {
     const text = entered.trim()
@@ -54,7 +47,7 @@ export function TextEditor(
       if (asText(value) !== '') clear()
     } else if (text !== value) set(text)
   }
-  const [typed, setTyped] = useTyped(keep, isNumeric)
+  const [typed, setTyped] = useTyped(keep, isDisabled ? undefined : at)
   const leave = (): void => {
     if (typed === undefined) return
     keep(typed)
@@ -76,13 +69,86 @@ export function TextEditor(
       {lines ? (
         <textarea {...common} rows={4} onChange={event => setTyped(event.target.value)} />
       ) : (
-        <input
-          {...common}
-          type="text"
-          inputMode={isNumeric ? 'decimal' : 'text'}
-          onChange={event => setTyped(event.target.value)}
-        />
+        <input {...common} type="text" onChange={event => setTyped(event.target.value)} />
       )}
+    </div>
+  )
+}
+
+const hasNote = (standing: Standing, wrong: string | undefined): boolean =>
+  wrong !== undefined || standing.isFromBefore
+
+/** Under a field: why what stands in it is refused, or that it is not used yet. */
+function StandingNote({
+  standing,
+  wrong,
+  id,
+}: {
+  readonly standing: Standing
+  readonly wrong: string | undefined
+  readonly id: string
+}): ReactNode {
+  const web = useWeb()
+  if (wrong !== undefined)
+    return (
+      <p className="wrong" id={id} role="alert">
+        {wrong}
+      </p>
+    )
+  if (!standing.isFromBefore) return undefined
+  return (
+    <p className="look" id={id} role="status">
+      {web['survey.not-used-yet']}
+    </p>
+  )
+}
+
+/**
+ * A line of figures, read when it is left.
+ *
+ * @param refuse - why nothing of it is taken
+ */
+export function LineEditor({
+  label,
+  value,
+  set,
+  at,
+  refuse = () => undefined,
+  hint,
+  most = 80,
+  isDisabled,
+}: Omit<EditorProps, 'clear'> & {
+  readonly at: SurveyPath
+  readonly refuse?: (text: string) => string | undefined
+  readonly most?: number
+}): ReactNode {
+  const id = useId()
+  const standing = useStanding(at, entered => {
+    const text = entered.trim()
+    if (refuse(text) !== undefined) return false
+    if (text !== '' && text !== value) set(text)
+    return true
+  })
+  const wrong = standing.isRefused ? refuse(standing.text ?? '') : undefined
+  return (
+    <div className="field">
+      <label className="label" htmlFor={id}>
+        {label}
+      </label>
+      {hint && <p className="hint">{hint}</p>}
+      <input
+        id={id}
+        type="text"
+        inputMode="decimal"
+        value={standing.text ?? asText(value)}
+        maxLength={most}
+        disabled={isDisabled}
+        aria-invalid={wrong !== undefined}
+        aria-describedby={hasNote(standing, wrong) ? `${id}-note` : undefined}
+        onChange={event => standing.type(event.target.value)}
+        onBlur={standing.leave}
+      />
+      <StandingNote standing={standing} wrong={wrong} id={`${id}-note`} />
     </div>
   )
 }
@@ -136,8 +202,9 @@ function tellFault(
 /** An amount typed with its unit; its format is checked when the field is left. */
 export function AmountEditor({
   form,
+  at,
   ...props
-}: EditorProps & { readonly form: { readonly unit: Unit } }): ReactNode {
+}: EditorProps & { readonly form: { readonly unit: Unit }; readonly at: SurveyPath }): ReactNode {
   const { label, value, set, clear, usual = [], least, hint, isDisabled } = props
   const web = useWeb()
   const id = useId()
@@ -147,32 +214,26 @@ export function AmountEditor({
     props.unit ?? Object.keys(DIMENSIONS[form.unit].spellings)[0] ?? '',
   )
   const shownUnit = own?.[2] ?? unit
-  const [wrong, setWrong] = useState<string>()
-  const setTyped = useRef<(text: string | undefined) => void>(undefined)
-  const take = (entered: string): void => {
-    if (entered.trim() === '') {
-      setWrong(undefined)
-      setTyped.current?.(undefined)
-      if (text !== '') clear()
-      return
-    }
-    const written = withUnit(entered, shownUnit)
+  const refuse = (entered: string): string | undefined => {
     const two = twoReadings(entered)
-    if (two) {
-      setWrong(say(web['survey.amount-ambiguous'], two))
-      return
-    }
+    if (two) return say(web['survey.amount-ambiguous'], two)
+    const written = withUnit(entered, shownUnit)
     const read = parseQuantity(form.unit, written, least)
-    if (!read.ok) {
-      setWrong(tellFault(written, form.unit, read.failure.reason, least, web))
-      return
-    }
-    setWrong(undefined)
-    setTyped.current?.(undefined)
-    if (read.value.text !== text) set(read.value.text)
+    return read.ok ? undefined : tellFault(written, form.unit, read.failure.reason, least, web)
   }
-  const [typed, type] = useTyped(take, true)
-  setTyped.current = type
+  const take = (entered: string): boolean => {
+    if (entered.trim() === '') {
+      if (text !== '') clear()
+      return true
+    }
+    if (refuse(entered) !== undefined) return false
+    const read = parseQuantity(form.unit, withUnit(entered, shownUnit), least)
+    if (read.ok && read.value.text !== text) set(read.value.text)
+    return read.ok
+  }
+  const standing = useStanding(at, take)
+  const typed = standing.text
+  const wrong = standing.isRefused && typed !== undefined ? refuse(typed) : undefined
   return (
     <fieldset>
       <legend>
@@ -188,10 +249,10 @@ export function AmountEditor({
           value={typed ?? own?.[1] ?? text}
           disabled={isDisabled}
           aria-invalid={wrong !== undefined}
-          aria-describedby={wrong ? `${id}-wrong` : undefined}
-          onChange={event => type(event.target.value)}
-          onBlur={() => typed !== undefined && take(typed)}
-          onKeyDown={event => event.key === 'Enter' && typed !== undefined && take(typed)}
+          aria-describedby={hasNote(standing, wrong) ? `${id}-note` : undefined}
+          onChange={event => standing.type(event.target.value)}
+          onBlur={standing.leave}
+          onKeyDown={event => event.key === 'Enter' && standing.leave()}
         />
         <select
           aria-label={say(web['survey.unit'], { field: label })}
@@ -202,7 +263,10 @@ export function AmountEditor({
             const figure = typed ?? own?.[1]
             if (figure) {
               const read = parseQuantity(form.unit, withUnit(figure, event.target.value), least)
-              if (read.ok) set(read.value.text)
+              if (read.ok) {
+                set(read.value.text)
+                standing.drop()
+              }
             }
           }}
         >
@@ -221,9 +285,8 @@ export function AmountEditor({
                 checked={each === text}
                 disabled={isDisabled}
                 onChange={() => {
-                  type(undefined)
-                  setWrong(undefined)
                   set(each)
+                  standing.drop()
                 }}
               />
               <span>{each}</span>
@@ -231,11 +294,7 @@ export function AmountEditor({
           ))}
         </div>
       )}
-      {wrong && (
-        <p className="wrong" id={`${id}-wrong`} role="alert">
-          {wrong}
-        </p>
-      )}
+      <StandingNote standing={standing} wrong={wrong} id={`${id}-note`} />
     </fieldset>
   )
 }
@@ -325,6 +384,7 @@ export function NamesEditor(props: EditorProps): ReactNode {
 
 type EditorForProps = EditorProps & {
   readonly form: FieldForm
+  readonly at: SurveyPath
   /** What a person calls the options of a choice. */
   readonly labels?: ((option: string) => string) | undefined
   /** The options that are usual here: a tap each; the others stand in a list. */
@@ -337,7 +397,7 @@ function ChoiceEditor({
   labels = each => each,
   first = options,
   ...props
-}: Omit<EditorForProps, 'form'> & { readonly options: readonly string[] }): ReactNode {
+}: Omit<EditorForProps, 'form' | 'at'> & { readonly options: readonly string[] }): ReactNode {
   const chosen = asText(props.value)
   const near = options.filter(each => first.includes(each) || each === chosen)
   const far = options.filter(each => !near.includes(each))
@@ -372,11 +432,11 @@ function ChoiceEditor({
 }
 
 /** The editor for a form; a quantity that may be known only in part is one value here. */
-export function EditorFor({ form, labels, first, ...props }: EditorForProps): ReactNode {
+export function EditorFor({ form, at, labels, first, ...props }: EditorForProps): ReactNode {
   switch (form.kind) {
     case 'quantity':
     case 'known':
-      return <AmountEditor {...props} form={form} />
+      return <AmountEditor {...props} form={form} at={at} />
     case 'size':
       return <SizeEditor {...props} />
     case 'choice':
@@ -389,6 +449,6 @@ export function EditorFor({ form, labels, first, ...props }: EditorForProps): Re
     case 'names':
       return <NamesEditor {...props} />
     case 'text':
-      return <TextEditor {...props} />
+      return <TextEditor {...props} at={at} />
   }
 }

@@ -5,7 +5,7 @@ import type { FieldView, Json } from '@tubwright/records'
 import { say } from '@tubwright/words'
 import type { ReactNode } from 'react'
 import { useState } from 'react'
-import { useApp, useWeb } from '../../app/context.ts'
+import { useApp, useJob, useWeb } from '../../app/context.ts'
 import { Chips } from '../../parts/chips.tsx'
 import { useAsked } from './asked.ts'
 import { EditorFor } from './editors.tsx'
@@ -75,7 +75,10 @@ interface FieldProps {
 export function Field({ path, label, set, labels, ...rest }: FieldProps): ReactNode {
   const survey = useSurvey()
   const web = useWeb()
-  const [mode, setMode] = useState<'one' | 'unknown' | 'partly'>('one')
+  const { typed } = useJob()
+  const [mode, setMode] = useState<'one' | 'unknown' | 'partly'>(() =>
+    typed.hasBelow(path.join('/')) ? 'partly' : 'one',
+  )
   const { words } = useApp()
   const nameOption = useOptionName()
   const sentTo = useAsked()
@@ -111,7 +114,7 @@ export function Field({ path, label, set, labels, ...rest }: FieldProps): ReactN
       data-asked={sentTo?.join('/') === path.join('/') ? 'here' : undefined}
     >
       {showsPartly && form.kind === 'known' ? (
-        <PartlyKnown label={label} value={value} unit={form.unit} set={take} />
+        <PartlyKnown at={path} label={label} value={value} unit={form.unit} set={take} />
       ) : showsPartly && form.kind === 'known-choice' ? (
         <OneOfSome
           label={label}
@@ -131,6 +134,7 @@ export function Field({ path, label, set, labels, ...rest }: FieldProps): ReactN
             {...rest}
             labels={nameOf}
             form={form}
+            at={path}
             label={label}
             value={value}
             set={take}

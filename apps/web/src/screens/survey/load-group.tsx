@@ -7,7 +7,7 @@ import { useEffect, useState } from 'react'
 import { useLocation, useParams } from 'wouter'
 import { useApp, useWeb } from '../../app/context.ts'
 import { Chips } from '../../parts/chips.tsx'
-import { SizeEditor, TextEditor } from './editors.tsx'
+import { LineEditor, SizeEditor } from './editors.tsx'
 import { Field, unknownOf } from './field.tsx'
 import type { Lead, LoadSoFar } from './load-so-far.ts'
 import { More } from './more.tsx'
@@ -122,13 +122,12 @@ function Plate({
   return (
     <>
       {isOpen && (
-        <TextEditor
+        <LineEditor
+          at={[...base, 'plate']}
           label={web['survey.plate']}
           hint={web['survey.plate-hint']}
           value=""
           set={take}
-          clear={() => undefined}
-          isNumeric
           isDisabled={!survey.canWrite}
         />
       )}

@@ -1,11 +1,13 @@
 import type { Unit } from '@tubwright/core'
-import { parseQuantity } from '@tubwright/core'
+import { DIMENSIONS, parseQuantity } from '@tubwright/core'
 import type { Json } from '@tubwright/records'
+import { say } from '@tubwright/words'
 import type { ReactNode } from 'react'
 import { useId, useState } from 'react'
 import { useWeb } from '../../app/context.ts'
 import { Chips, ManyChips } from '../../parts/chips.tsx'
-import { AmountEditor, TextEditor } from './editors.tsx'
+import { AmountEditor, LineEditor, TextEditor } from './editors.tsx'
+import type { SurveyPath } from './use-survey.ts'
 
 /** What is said of a value that is known in part, as far as it is said. */
 interface Partly {
@@ -24,11 +26,13 @@ function wholeOf({ from, to, oneOf, source }: Partly, isRange: boolean): Json | 
 
 /** A value between two, or one of some, with how that is known; set once all of it is there. */
 export function PartlyKnown({
+  at,
   label,
   value,
   unit,
   set,
 }: {
+  readonly at: SurveyPath
   readonly label: string
   readonly value: unknown
   readonly unit: Unit
@@ -49,19 +53,27 @@ export function PartlyKnown({
   const amount = (side: 'from' | 'to') => (
     <AmountEditor
       {...common}
+      at={[...at, side]}
       label={web[`survey.${side}`]}
       value={now[side]}
       form={{ unit }}
       set={text => take({ [side]: String(text) })}
     />
   )
-  const takeValues = (text: Json): void => {
-    const all = String(text)
+  const readValues = (text: string) =>
+    text
       .split(';')
-      .map(each => parseQuantity(unit, each.trim()))
-      .flatMap(each => (each.ok ? [each.value.text] : []))
-    take({ oneOf: all })
+      .filter(each => each.trim() !== '')
+      .map(each => ({ is: each.trim(), read: parseQuantity(unit, each.trim()) }))
+  const refuseValues = (text: string): string | undefined => {
+    const bad = readValues(text).find(each => !each.read.ok)
+    const { example } = DIMENSIONS[unit]
+    return bad && say(web['survey.amount-no-number'], { is: bad.is, example })
   }
+  const takeValues = (text: Json): void =>
+    take({
+      oneOf: readValues(String(text)).flatMap(({ read }) => (read.ok ? [read.value.text] : [])),
+    })
   return (
     <fieldset>
       <Chips
@@ -79,13 +91,14 @@ export function PartlyKnown({
           {amount('to')}
         </>
       ) : (
-        <TextEditor
-          {...common}
+        <LineEditor
+          at={[...at, 'oneOf']}
           label={web['survey.values']}
           value={(now.oneOf ?? []).join('; ')}
           set={takeValues}
-          isNumeric
+          refuse={refuseValues}
           most={200}
+          isDisabled={false}
         />
       )}
       <Source value={now.source} set={source => take({ source })} isDisabled={false} />

@@ -24,6 +24,7 @@ import { pathAt } from './survey-path.ts'
 import { TouchGroup } from './touch-group.tsx'
 import { TubGroup } from './tub-group.tsx'
 import { useDraft } from './use-draft.ts'
+import { useStandingFields } from './use-standing.ts'
 import { useSurvey } from './use-survey.ts'
 import { YardGroup } from './yard-group.tsx'
 
@@ -118,7 +119,10 @@ function useOpenIn(groups: readonly Group[]): (group: Group) => string {
   const web = useWeb()
   const { open } = useDraft()
   const { document, value } = useSurvey()
+  const standing = useStandingFields()
   return group => {
+    const unused = standing.filter(path => groupFor(groups, path)?.id === group.id).length
+    if (unused > 0) return say(web['survey.not-used'], { count: String(unused) })
     const count = open.filter(({ path }) => groupFor(groups, path)?.id === group.id).length
     if (count > 0) return say(web['survey.still-open'], { count: String(count) })
     if (!group.isOptional) return group.covers.length > 0 ? web['survey.answered'] : ''

@@ -1,5 +1,7 @@
 import { useEffect, useRef, useState } from 'react'
+import { useJob } from '../../app/context.ts'
 import { noteTyped } from '../../store/typed.ts'
+import type { SurveyPath } from './use-survey.ts'
 
 const PAUSE = 400 // [ms] after the last key
 
@@ -7,34 +9,43 @@ const PAUSE = 400 // [ms] after the last key
  * What is typed in a field until it is kept: when the field is left, after a pause, when the screen or
  * the page goes.
  *
- * @param keep - puts it into the record; what cannot be kept as it stands stays in the field
- * @param isPatient - keeps only when the field is left or goes: its format is judged then
+ * @param keep - puts it into the record
+ * @param at - where it is held when the page goes, which has no time for an entry
  */
 export function useTyped(
   keep: (text: string) => void,
-  isPatient = false,
+  at?: SurveyPath,
 ): readonly [string | undefined, (text: string | undefined) => void] {
-  const [typed, setTyped] = useState<string>()
+  const { typed: held } = useJob()
+  const field = at?.join('/')
+  const [typed, setTyped] = useState(() => (field === undefined ? undefined : held.at(field)?.text))
   const latest = useRef({ typed, keep })
   latest.current = { typed, keep }
   useEffect(() => {
     if (typed === undefined) return undefined
     const flush = (): void => {
       const { typed: text, keep: put } = latest.current
-      if (text !== undefined) put(text)
+      if (text === undefined) return
+      put(text)
+      if (field !== undefined) held.forget(field)
     }
-    const done = noteTyped(flush)
-    const pause = isPatient
-      ? undefined
-      : setTimeout(() => {
-          flush()
-          done()
-        }, PAUSE)
+    const hold = (): void => {
+      if (field === undefined) flush()
+      else {
+        held.note(field, { text: typed, isLeft: false })
+        held.flush()
+      }
+    }
+    const done = noteTyped(flush, hold)
+    const pause = setTimeout(() => {
+      flush()
+      done()
+    }, PAUSE)
     return () => {
       clearTimeout(pause)
       done()
     }
-  }, [typed, isPatient])
+  }, [typed, field, held])
   useEffect(
     () => () => {
       const { typed: text, keep: put } = latest.current
