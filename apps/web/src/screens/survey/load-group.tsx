@@ -1,4 +1,4 @@
-import type { Region } from '@tubwright/core'
+import type { PlateLine, Region } from '@tubwright/core'
 import { COLOURS, habitsOf, readPlate, shapeOf } from '@tubwright/core'
 import type { Act, Json } from '@tubwright/records'
 import { say } from '@tubwright/words'
@@ -68,6 +68,12 @@ export function LoadGroup({ load }: { readonly load: string }): ReactNode {
   )
 }
 
+/** Figures of a plate that were understood, and for which the load has no circuit. */
+const unusedOf = ({ amps, watts }: PlateLine, circuits: number): readonly string[] => [
+  ...amps.slice(circuits),
+  ...(amps.length > 0 && watts !== undefined ? [watts] : []),
+]
+
 /** The plate as it is printed, and each figure of it where it went. */
 function Plate({
   load,
@@ -79,14 +85,19 @@ function Plate({
   const web = useWeb()
   const survey = useSurvey()
   const [rest, setRest] = useState('')
+  const [unused, setUnused] = useState('')
   const circuits = load.circuits ?? []
   const base = ['loads', load.id]
   const nameOf = (id: string): string =>
     circuits.length > 1 ? (web[`survey.circuit-${id}` as keyof typeof web] ?? id) : ''
+  const read = (text: string): PlateLine =>
+    readPlate(inWatts && /^\s*[\d.,]+\s*$/u.test(text) ? `${text} W` : text)
+  const refuse = (text: string): string | undefined =>
+    read(text).hasMinus && say(web['survey.plate-minus'], { is: text })
   const take = (line: Json): void => {
-    const text = String(line)
-    const plate = readPlate(inWatts && /^\s*[\d.,]+\s*$/u.test(text) ? `${text} W` : text)
+    const plate = read(String(line))
     setRest(plate.rest)
+    setUnused(unusedOf(plate, circuits.length).join(', '))
     const at = (...path: readonly string[]) => inRecord([...base, ...path])
     const draws = circuits.flatMap(({ id }, index): readonly Act[] => {
       const amps = plate.amps[index]
@@ -128,10 +139,12 @@ function Plate({
           hint={web['survey.plate-hint']}
           value=""
           set={take}
+          refuse={refuse}
           isDisabled={!survey.canWrite}
         />
       )}
       {rest !== '' && <p className="look">{say(web['survey.plate-rest'], { rest })}</p>}
+      {unused !== '' && <p className="look">{say(web['survey.plate-unused'], { unused })}</p>}
       {circuits.map(({ id, amps, power }) => {
         const draws = power !== undefined || (inWatts && amps === undefined) ? 'power' : 'amps'
         const isSaid = amps !== undefined || power !== undefined

@@ -8,6 +8,8 @@ export interface PlateLine {
   readonly powerFactor?: number
   /** What was not understood, so that nothing vanishes. */
   readonly rest: string
+  /** A figure has a minus, as none on a plate has: nothing of the line is taken. */
+  readonly hasMinus?: true
 }
 
 const NUMBER = String.raw`(?:\d+(?:[.,]\d+)?|[.,]\d+)`
@@ -23,6 +25,9 @@ const PATTERNS = {
   bareAmps: new RegExp(String.raw`(?:^|\s)(${LIST})(?=\s|$)`, 'u'),
 } as const
 
+/** A sign before a figure: not a stroke between two figures, in a name or between two statements. */
+const MINUS = /(?:^\s*[-−–]\s*|(?:[^\d\s]\s+|[/:=(]\s*)[-−–])(?=[.,]?\d)/u
+
 const plain = (text: string): string => text.replace(',', '.').replace(/^\./u, '0.')
 
 const listed = (text: string): readonly string[] =>
@@ -35,6 +40,7 @@ const listed = (text: string): readonly string[] =>
  */
 export function readPlate(text: string): PlateLine {
   let rest = text.trim().slice(0, 200)
+  if (MINUS.test(rest)) return { amps: [], rest, hasMinus: true }
   // A separator before three figures may mean thousands: nobody guesses.
   if (/(?:^|[^\d.,])[1-9]\d{0,2}[.,]\d{3}(?!\d)/u.test(rest)) return { amps: [], rest }
   const take = (pattern: RegExp): RegExpExecArray | undefined => {

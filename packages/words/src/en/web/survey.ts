@@ -42,6 +42,8 @@ export const SURVEY_EN = {
   'survey.plate': 'What the plate says',
   'survey.plate-hint': 'As printed, such as 16.4/4.8 A',
   'survey.plate-rest': 'Not understood, so not used: {rest}',
+  'survey.plate-unused': 'Not used: {unused}. This load has nothing more to run with it.',
+  'survey.plate-minus': 'Nothing of “{is}” is used: no figure on a nameplate has a minus.',
   'survey.volts': 'Volts',
   'survey.amps-of': 'Amps of {circuit}',
   'survey.power-of': 'Power of {circuit}',

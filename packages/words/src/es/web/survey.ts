@@ -45,6 +45,9 @@ export const SURVEY_ES: Table<typeof SURVEY_EN> = {
   'survey.plate': 'Lo que dice la placa',
   'survey.plate-hint': 'Tal como está impreso, por ejemplo 16.4/4.8 A',
   'survey.plate-rest': 'No entendido, así que no usado: {rest}',
+  'survey.plate-unused': 'No usado: {unused}. Esta carga no tiene nada más que lo tome.',
+  'survey.plate-minus':
+    'No se usa nada de «{is}»: ninguna cifra de una placa lleva el signo menos.',
   'survey.volts': 'Voltios',
   'survey.amps-of': 'Amperios de {circuit}',
   'survey.power-of': 'Potencia de {circuit}',

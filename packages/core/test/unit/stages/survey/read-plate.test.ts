@@ -28,6 +28,13 @@ describe('readPlate', () => {
     ['2.0 HP 240 V 12 A', { volts: '240 V', amps: ['12 A'], rest: '2.0 HP' }],
     // Two voltages are a strap's affair, and never guessed.
     ['115/230 V 14/7 A', { amps: ['14 A', '7 A'], rest: '115/230 V' }],
+    // No figure on a plate has a minus: it was typed by mistake, and nobody guesses at which key.
+    ['-3 A', { amps: [], rest: '-3 A', hasMinus: true }],
+    ['− 3', { amps: [], rest: '− 3', hasMinus: true }],
+    ['240 V -3 A', { amps: [], rest: '240 V -3 A', hasMinus: true }],
+    ['10/-3 A', { amps: [], rest: '10/-3 A', hasMinus: true }],
+    ['type X-12 240V - 3 A', { volts: '240 V', amps: ['3 A'], rest: 'type X-12 -' }],
+    ['220-240 V 3 A', { volts: '240 V', amps: ['3 A'], rest: '220-' }],
     ['frame 56Y', { amps: [], rest: 'frame 56Y' }],
     ['', { amps: [], rest: '' }],
   ]
