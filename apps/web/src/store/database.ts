@@ -10,6 +10,8 @@ export interface JobCard {
   readonly id: string
   readonly title: string
   readonly region?: string
+  /** A red stop stands. */
+  readonly isStopped?: boolean
   /** When its record last grew, by this device's clock: shown only. */
   readonly at: string
   /** The screen where the job was left. */

@@ -13,6 +13,7 @@ import type { JobCard } from './database.ts'
 import { STRICT } from './database.ts'
 import { noteSave } from './save-times.ts'
 import type { SecondCopy } from './second-copy.ts'
+import { standingStops } from './stops.ts'
 import type { Texts } from './typed-texts.ts'
 import { TypedTexts } from './typed-texts.ts'
 import type { Writer } from './writer.ts'
@@ -273,6 +274,7 @@ export class JobStore {
       ...this.#card,
       title: titleOf(state),
       ...(region === undefined ? {} : { region }),
+      isStopped: standingStops(state).length > 0,
       at: this.#identity.now(),
       entries: this.#log.size - later.length,
       seen: seenWithout(this.#log.seen, later),

@@ -13,9 +13,9 @@ import { NoAnswerHere } from '../../parts/no-answer.tsx'
 import { PlanAge } from '../../parts/plan-age.tsx'
 import { Signal } from '../../parts/signal.tsx'
 import { SupplyBar } from '../../parts/supply-bar.tsx'
+import { STOPS, stopPath } from '../../store/stops.ts'
 import { differing } from '../wiring/as-built.ts'
 import { useOfLanding, useTaken } from '../wiring/use-landing.ts'
-import { STOPS, stopPath } from './stops.ts'
 
 /** What the landing as it is breaks or asks to be heeded, danger first. */
 export function FindingsScreen(): ReactNode {

@@ -5,8 +5,8 @@ import { useId, useState } from 'react'
 import { useApp, useJob, useJobView, useRole, useWeb } from '../../app/context.ts'
 import { Screen } from '../../app/frame.tsx'
 import { Signal } from '../../parts/signal.tsx'
-import type { Stop } from './stops.ts'
-import { cleared, FOUND_LEAST, standingStops, stopActs, stopPath } from './stops.ts'
+import type { Stop } from '../../store/stops.ts'
+import { cleared, FOUND_LEAST, standingStops, stopActs, stopPath } from '../../store/stops.ts'
 
 /** Takes over the screen while a red stop stands: nothing else of the job is shown. */
 export function RedStops({ children }: { readonly children: ReactNode }): ReactNode {

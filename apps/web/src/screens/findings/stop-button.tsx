@@ -1,8 +1,8 @@
 import type { ReactNode } from 'react'
 import { useEffect, useRef, useState } from 'react'
 import { useApp, useJob, useWeb } from '../../app/context.ts'
-import type { Stop } from './stops.ts'
-import { RAISED, STOPS, stopActs } from './stops.ts'
+import type { Stop } from '../../store/stops.ts'
+import { RAISED, STOPS, stopActs } from '../../store/stops.ts'
 
 /** Always at hand: what stops all work, in two taps. */
 export function StopButton(): ReactNode {

@@ -54,6 +54,12 @@ export function JobsScreen(): ReactNode {
               <Link className="card" href={card.place || `/job/${card.id}/survey`}>
                 <span className="title">{card.title || web['jobs.untitled']}</span>
                 <br />
+                {card.isStopped && (
+                  <>
+                    <span className="stopped">{web['jobs.stopped']}</span>
+                    <br />
+                  </>
+                )}
                 <span className="quiet">
                   {say(web['jobs.entries'], {
                     entries: String(card.entries),

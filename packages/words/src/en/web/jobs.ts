@@ -13,6 +13,7 @@ export const JOBS_EN = {
   'jobs.demo-tub': 'Begin with a tub of the demo',
   'jobs.begin': 'Begin',
   'jobs.untitled': 'Tub without a name',
+  'jobs.stopped': 'STOP: no work until it is cleared',
   'jobs.entries': '{entries} entries, last {at}',
   'jobs.merged': 'Merged: {added} new entries.',
   'jobs.refused': 'This file cannot be opened: {why}',

@@ -17,6 +17,7 @@ export const JOBS_ES: Table<typeof JOBS_EN> = {
   'jobs.demo-tub': 'Empezar con una bañera de prueba',
   'jobs.begin': 'Empezar',
   'jobs.untitled': 'Bañera sin nombre',
+  'jobs.stopped': 'ALTO: ningún trabajo hasta levantarlo',
   'jobs.entries': '{entries} anotaciones, última {at}',
   'jobs.merged': 'Reunido: {added} anotaciones nuevas.',
   'jobs.refused': 'No se puede abrir este archivo: {why}',
