@@ -30,3 +30,21 @@ test.each([
     await expect.poll(() => card.getByText(told).count()).toBe(0)
   },
 )
+
+test('tubs of the demo are named as people write, and the button beside them stands apart', async () => {
+  const app = await openApp({ device: 'phone' })
+  const { page } = app
+  await page.getByRole('button', { name: 'Demo shop' }).click()
+  const options = page.locator('#demo-tub option')
+  await options.nth(1).waitFor({ state: 'attached' })
+  const titles = await options.allTextContents()
+  expect(titles).toContain('A workshop with a high leg, refused')
+  expect(titles.filter(each => /^['"]|['"]$/u.test(each))).toEqual([])
+  const [list, button] = [
+    await page.locator('#demo-tub').boundingBox(),
+    await page.locator('#demo-tub ~ button').boundingBox(),
+  ]
+  const below = (button?.y ?? 0) - (list?.y ?? 0) - (list?.height ?? 0)
+  expect(below).toBeGreaterThanOrEqual(8)
+  await screenshot(page, 'demo-tubs-phone')
+})

@@ -30,7 +30,7 @@ export function DemoTubs(): ReactNode {
     go(`/job/${job.id}/survey`)
   }
   return (
-    <p>
+    <p className="with-button">
       <label className="label" htmlFor="demo-tub">
         {web['jobs.demo-tub']}
       </label>
