@@ -92,6 +92,17 @@ describe('a desk', () => {
     expect(await said(details(page))).toMatch(/Terminals: .*A3/u)
   })
 
+  test('what is chosen in a table is in sight, with the drawing beside it', async () => {
+    const bar = (await page.locator('.bar').boundingBox())?.height ?? 0
+    for (const button of ['#wire-23 button', '#wire-1 button', 'table.jumpers button']) {
+      await page.evaluate(() => window.scrollTo(0, document.body.scrollHeight))
+      await page.locator(button).first().click()
+      for (const seen of [details(page).locator('h2'), area(page)])
+        await expect.poll(async () => (await seen.boundingBox())?.y).toBeGreaterThanOrEqual(bar)
+    }
+    await page.locator('#wire-2 button').first().click()
+  })
+
   test('what was tapped beside a thin line is the line, at any zoom', async () => {
     await tap(page, 8, 6)
     const chosen = await said(details(page).locator('.number'))

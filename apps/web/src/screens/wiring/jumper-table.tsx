@@ -1,6 +1,7 @@
 import { say } from '@tubwright/words'
 import type { ReactNode } from 'react'
 import { useWeb } from '../../app/context.ts'
+import { showDetails } from './show-details.ts'
 import { useWiring } from './wiring-context.ts'
 
 /** Every jumper of the box: where it sits, where the plan has it. */
@@ -39,7 +40,10 @@ export function JumperTable(): ReactNode {
                         jumper: jumper.id,
                         label: jumper.label,
                       })}
-                      onClick={() => choose({ kind: 'jumper', id: jumper.id })}
+                      onClick={() => {
+                        choose({ kind: 'jumper', id: jumper.id })
+                        showDetails()
+                      }}
                     >
                       {jumper.id}
                     </button>

@@ -6,6 +6,7 @@ import { ColourName, Figures } from './details.tsx'
 import type { Chosen, Net } from './net.ts'
 import type { EndRow, WireRow } from './rows.ts'
 import { isOff, shortName } from './rows.ts'
+import { showDetails } from './show-details.ts'
 import type { WiringActs } from './use-acts.ts'
 import { useSheetText, useTellPlace } from './wiring-context.ts'
 
@@ -103,7 +104,10 @@ const Row = memo(function Row(props: RowProps): ReactNode {
           type="button"
           aria-pressed={isChosen}
           aria-label={say(web['wiring.wire-named'], { number: wire.number, function: name })}
-          onClick={() => choose({ kind: 'wire', id: wire.id })}
+          onClick={() => {
+            choose({ kind: 'wire', id: wire.id })
+            showDetails()
+          }}
         >
           {wire.number}
         </button>
