@@ -34,6 +34,8 @@ export interface DeviceChoice {
   readonly fedAt: readonly string[]
   /** What goes on from it, and the terminal where it belongs. */
   readonly lands: Readonly<Record<string, string>>
+  /** The terminal on its supply side for what arrives; none where it can only stand first. */
+  readonly arrives: Readonly<Record<string, string>>
   readonly terminals: readonly { readonly id: string; readonly label: string }[]
 }
 

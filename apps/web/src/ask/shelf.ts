@@ -11,14 +11,28 @@ export interface Shelf {
 
 const idIn = (text: string): string => /^id:\s*(\S+)/mu.exec(text)?.[1] ?? '?'
 
-const deviceChoice = ({ id, label, note, fedAt, lands, board }: SupplyDevice) => ({
-  id,
-  label,
-  ...(note === undefined ? {} : { note }),
-  fedAt: Object.keys(fedAt),
-  lands: lands as Readonly<Record<string, string>>,
-  terminals: board.terminals.map(each => ({ id: each.id, label: each.label ?? each.id })),
-})
+/** The terminals on the supply side: of several on one bar the one that nothing goes on from. */
+const arrivalsAt = ({ fedAt, lands, board }: SupplyDevice): Readonly<Record<string, string>> =>
+  Object.fromEntries(
+    Object.entries(fedAt).flatMap(([carries, node]) => {
+      const all = board.terminals.filter(each => each.node === node)
+      const own = all.find(each => each.id !== lands[carries as keyof typeof lands]) ?? all[0]
+      return own ? [[carries, own.id]] : []
+    }),
+  )
+
+const deviceChoice = (device: SupplyDevice) => {
+  const { id, label, note, fedAt, lands, board } = device
+  return {
+    id,
+    label,
+    ...(note === undefined ? {} : { note }),
+    fedAt: Object.keys(fedAt),
+    lands: lands as Readonly<Record<string, string>>,
+    arrives: arrivalsAt(device),
+    terminals: board.terminals.map(each => ({ id: each.id, label: each.label ?? each.id })),
+  }
+}
 
 const boxChoice = ({ id, label, maker, feeds }: ControlBox) => ({
   id,

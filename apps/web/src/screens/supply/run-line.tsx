@@ -4,7 +4,7 @@ import type { RunTold } from '@tubwright/documents'
 import { figure, say } from '@tubwright/words'
 import type { ReactNode } from 'react'
 import { useApp, useWeb } from '../../app/context.ts'
-import { useDeviceLabel } from '../survey/protection-group.tsx'
+import { useDeviceLabel } from '../survey/use-devices.ts'
 import { useRuleTitle } from './finding-card.tsx'
 import { sortFindings } from './sort-findings.ts'
 

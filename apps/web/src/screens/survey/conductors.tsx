@@ -5,20 +5,18 @@ import { useState } from 'react'
 import { useWeb } from '../../app/context.ts'
 import type { DeviceChoice } from '../../ask/protocol.ts'
 import { Chips } from '../../parts/chips.tsx'
+import type { Piece, Wire } from './joints.ts'
+import { carriedBy } from './joints.ts'
 import { useWireName } from './option-name.ts'
-import type { Piece } from './run.ts'
 import { setsOf } from './supply-group.tsx'
 import { inRecord, useSurvey } from './use-survey.ts'
 
-/** Which wires a cable brings, and whether each sits where the device marks it. */
+/** Which wires a cable brings. */
 export function Conductors({
   piece,
-  device,
   question,
 }: {
   readonly piece: Piece
-  /** Where the cable begins, once that is known. */
-  readonly device: DeviceChoice | undefined
   readonly question: string
 }): ReactNode {
   const survey = useSurvey()
@@ -38,28 +36,29 @@ export function Conductors({
     )
   }
   return (
-    <>
-      <Chips
-        legend={question}
-        options={sets.map(set => ({ value: set.join(), label: set.map(nameOf).join(' · ') }))}
-        chosen={sets
-          .find(set => set.length === has.length && set.every(each => has.includes(each)))
-          ?.join()}
-        choose={chosen => take(chosen.split(','))}
-        isDisabled={!survey.canWrite}
-      />
-      {piece.conductors.length > 0 && device && <Landed piece={piece} device={device} />}
-    </>
+    <Chips
+      legend={question}
+      options={sets.map(set => ({ value: set.join(), label: set.map(nameOf).join(' · ') }))}
+      chosen={sets
+        .find(set => set.length === has.length && set.every(each => has.includes(each)))
+        ?.join()}
+      choose={chosen => take(chosen.split(','))}
+      isDisabled={!survey.canWrite}
+    />
   )
 }
 
-/** Where each wire sits on the device that it comes from. */
-function Landed({
+/** Where each wire sits on the device at one end of its cable: as it is marked there, or each said. */
+export function Landed({
   piece,
-  device: { lands, terminals },
+  end,
+  device,
+  question,
 }: {
   readonly piece: Piece
+  readonly end: 'from' | 'to'
   readonly device: DeviceChoice
+  readonly question: string
 }): ReactNode {
   const web = useWeb()
   const survey = useSurvey()
@@ -67,18 +66,19 @@ function Landed({
   const [saysEach, setSaysEach] = useState(false)
   const { conductors } = piece
   const list = ['supply', 'cables', piece.id, 'conductors']
-  const fromOf = (id: string) => inRecord([...list, id, 'from'])
-  const markedFor = (wire: (typeof conductors)[number]) => lands[String(wire.function)]
-  const nameOf = (wire: (typeof conductors)[number]) => wireName(String(wire.function))
+  const marked = end === 'from' ? device.lands : device.arrives
+  const pathOf = (id: string) => inRecord([...list, id, end])
+  const markedFor = (wire: Wire) => marked[carriedBy(wire)]
+  const nameOf = (wire: Wire) => wireName(String(wire.function))
   const isAsMarked = conductors.every(
-    each => each.from !== undefined && each.from === markedFor(each),
+    each => each[end] !== undefined && each[end] === markedFor(each),
   )
   const asMarked = (): void => {
     setSaysEach(false)
     survey.act(
       ...conductors.flatMap((each): readonly Act[] => {
         const terminal = markedFor(each)
-        return terminal === undefined ? [] : [{ do: 'set', path: fromOf(each.id), value: terminal }]
+        return terminal === undefined ? [] : [{ do: 'set', path: pathOf(each.id), value: terminal }]
       }),
     )
   }
@@ -87,16 +87,16 @@ function Landed({
     setSaysEach(true)
     survey.act(
       ...conductors
-        .filter(each => each.from !== undefined)
-        .map((each): Act => ({ do: 'clear', path: fromOf(each.id) })),
+        .filter(each => each[end] !== undefined)
+        .map((each): Act => ({ do: 'clear', path: pathOf(each.id) })),
     )
   }
   const landed = conductors.map(each => `${nameOf(each)} ${markedFor(each) ?? '–'}`).join(', ')
-  const isSaid = conductors.some(each => each.from !== undefined)
+  const isSaid = conductors.some(each => each[end] !== undefined)
   return (
-    <>
+    <div data-field={[...list, '*', end].join('/')}>
       <Chips
-        legend={web['survey.as-marked']}
+        legend={question}
         options={[
           { value: 'yes', label: say(web['survey.as-marked-yes'], { landed }) },
           { value: 'no', label: web['survey.as-marked-no'] },
@@ -110,12 +110,15 @@ function Landed({
           <Chips
             key={each.id}
             legend={say(web['survey.lands-at'], { wire: nameOf(each) })}
-            options={terminals.map(({ id, label }) => ({ value: id, label: `${id} · ${label}` }))}
-            chosen={each.from === undefined ? undefined : String(each.from)}
-            choose={terminal => survey.set([...list, each.id, 'from'], terminal)}
+            options={device.terminals.map(({ id, label }) => ({
+              value: id,
+              label: `${id} · ${label}`,
+            }))}
+            chosen={each[end] === undefined ? undefined : String(each[end])}
+            choose={terminal => survey.set([...list, each.id, end], terminal)}
             isDisabled={!survey.canWrite}
           />
         ))}
-    </>
+    </div>
   )
 }

@@ -8,10 +8,10 @@ import { useApp, useWeb } from '../../app/context.ts'
 import { Chips } from '../../parts/chips.tsx'
 import { SizeEditor } from './editors.tsx'
 import { Field } from './field.tsx'
+import type { Piece } from './joints.ts'
 import { More } from './more.tsx'
 import { MorePiece, ON_PIECE } from './more-piece.tsx'
 import { useWireName } from './option-name.ts'
-import type { Piece } from './run.ts'
 import { inRecord, useSurvey } from './use-survey.ts'
 
 /** Length, sizes and colours of one piece of the run, and what a verdict on the supply asks besides. */
@@ -26,7 +26,7 @@ export function PieceFields({
   const { region } = useSurvey()
   const base = ['supply', 'cables', piece.id]
   const inConductors = piece.conductors.flatMap(({ id }) =>
-    ['function', 'size', 'colour', 'taped', 'otherEnd'].map(key => [
+    ['function', 'size', 'colour', 'taped', 'otherEnd', 'from', 'to'].map(key => [
       ...base,
       'conductors',
       id,
@@ -45,7 +45,10 @@ export function PieceFields({
       <MorePiece piece={piece} />
       <More
         below={[base]}
-        asked={[[...base, 'length'], ...ON_PIECE.map(key => [...base, key]), ...inConductors]}
+        asked={[
+          ...['length', 'from', 'to', ...ON_PIECE].map(key => [...base, key]),
+          ...inConductors,
+        ]}
       />
     </>
   )

@@ -1,32 +1,27 @@
-import type { System } from '@tubwright/core'
-import { freeId, SYSTEMS, suitsSystem } from '@tubwright/core'
+import { freeId } from '@tubwright/core'
 import type { Act } from '@tubwright/records'
 import type { ReactNode } from 'react'
-import { useEffect, useState } from 'react'
-import { useApp, useWeb } from '../../app/context.ts'
-import type { DeviceChoice } from '../../ask/protocol.ts'
-import { Chips } from '../../parts/chips.tsx'
-import { Conductors } from './conductors.tsx'
+import { useWeb } from '../../app/context.ts'
+import { AddDevice } from './add-device.tsx'
+import { Conductors, Landed } from './conductors.tsx'
 import { DeviceRatings } from './device-ratings.tsx'
-import { addActs, TakeOut, useFreeId } from './items.tsx'
+import { addActs } from './items.tsx'
+import type { RunDevice } from './joints.ts'
+import { standsBehind, takeOutOf } from './joints.ts'
+import { DeviceGaps } from './loose-ends.tsx'
 import { More } from './more.tsx'
-import { useFirstDevice, useRun, useRunDevices } from './run.ts'
+import { useFirstDevice, usePieceName, useRun, useWholeRun } from './run.ts'
+import { useDeviceLabel, useDevices } from './use-devices.ts'
 import type { SurveyPath } from './use-survey.ts'
-import { useSurvey } from './use-survey.ts'
-
-export function useDevices(): readonly DeviceChoice[] {
-  const { shelf } = useApp()
-  const [devices, setDevices] = useState<readonly DeviceChoice[]>([])
-  useEffect(() => void shelf().then(found => setDevices(found.devices)), [shelf])
-  return devices
-}
+import { inRecord, useSurvey } from './use-survey.ts'
+import { WhichDevice } from './which-device.tsx'
 
 /** What stands between panel and tub, and where each wire sits on it. */
 export function ProtectionGroup(): ReactNode {
   const web = useWeb()
   const survey = useSurvey()
   const first = useFirstDevice()
-  const others = useRunDevices().slice(1)
+  const others = useWholeRun().devices.filter(each => each.id !== first?.id)
   const run = useRun()
   const known = useDevices()
   const device = known.find(each => each.id === first?.device)
@@ -34,69 +29,33 @@ export function ProtectionGroup(): ReactNode {
     if (first) survey.set(['supply', 'devices', first.id, 'device'], id)
     else survey.act(...draftRun(id, web['survey.run-label']))
   }
+  const isOwn = run !== undefined && run.from === first?.id
   return (
     <>
       <WhichDevice question={web['survey.device']} chosen={first?.device} choose={choose} />
-      {first && run && (
-        <Conductors piece={run} device={device} question={web['survey.conductors']} />
+      {first && run && isOwn && (
+        <>
+          <Conductors
+            piece={run}
+            question={web[others.length > 0 ? 'survey.wires-on' : 'survey.conductors']}
+          />
+          {run.conductors.length > 0 && device && (
+            <Landed piece={run} end="from" device={device} question={web['survey.as-marked']} />
+          )}
+        </>
       )}
-      {first && <AboutDevice id={first.id} />}
+      {first && (
+        <>
+          <DeviceGaps device={first.id} />
+          <AboutDevice id={first.id} />
+        </>
+      )}
       {others.map(each => (
-        <OtherDevice key={each.id} id={each.id} device={each.device} />
+        <OtherDevice key={each.id} device={each} />
       ))}
       {first && <AddDevice />}
     </>
   )
-}
-
-/** One of the devices on the shelf: those for this source as chips, the others beside. */
-function WhichDevice({
-  question,
-  chosen,
-  choose,
-}: {
-  readonly question: string
-  readonly chosen: string | undefined
-  readonly choose: (device: string) => void
-}): ReactNode {
-  const web = useWeb()
-  const survey = useSurvey()
-  const devices = useDevices()
-  const system = survey.value(['supply', 'system'])
-  const suits = ({ fedAt }: DeviceChoice) =>
-    !SYSTEMS.includes(system as System) || suitsSystem(fedAt, system as System)
-  const others = devices.filter(each => !suits(each))
-  const chips = (legend: string, all: readonly DeviceChoice[]) => (
-    <Chips
-      legend={legend}
-      options={all.map(({ id, label }) => ({ value: id, label }))}
-      chosen={chosen}
-      choose={choose}
-      isDisabled={!survey.canWrite}
-    />
-  )
-  return (
-    <>
-      {chips(question, devices.filter(suits))}
-      {others.length > 0 && (
-        <details>
-          <summary>{web['survey.other-devices']}</summary>
-          {chips(web['survey.other-devices'], others)}
-        </details>
-      )}
-    </>
-  )
-}
-
-/** What a person calls a device of the run: by its own label, or by that of its kind. */
-export function useDeviceLabel(): (id: string) => string {
-  const known = useDevices()
-  const devices = useRunDevices()
-  return id => {
-    const found = devices.find(each => each.id === id)
-    if (typeof found?.label === 'string') return found.label
-    return known.find(each => each.id === found?.device)?.label ?? id
-  }
 }
 
 /** What is printed on a device, and whatever else the files can say of it. */
@@ -114,41 +73,51 @@ function AboutDevice({ id }: { readonly id: string }): ReactNode {
   )
 }
 
-function OtherDevice({ id, device }: { readonly id: string; readonly device: unknown }): ReactNode {
+/** A device behind the first one, or the first of another circuit. */
+function OtherDevice({ device }: { readonly device: RunDevice }): ReactNode {
   const web = useWeb()
   const survey = useSurvey()
+  const run = useWholeRun()
+  const known = useDevices()
   const labelOf = useDeviceLabel()
-  const path = ['supply', 'devices', id]
+  const nameOf = usePieceName()
+  const path = ['supply', 'devices', device.id]
+  const choose = (chosen: string): void => {
+    const label = known.find(each => each.id === chosen)?.label
+    const towards = run.pieces.filter(
+      ({ to, label: name }) => to === device.id && name === nameOf(device.id),
+    )
+    // What was called by where it ends goes on so.
+    survey.act(
+      { do: 'set', path: inRecord([...path, 'device']), value: chosen },
+      ...towards.map(
+        (each): Act => ({
+          do: 'set',
+          path: inRecord(['supply', 'cables', each.id, 'label']),
+          value: nameOf(device.id, device.label === undefined ? label : undefined),
+        }),
+      ),
+    )
+  }
   return (
-    <section className="card" aria-label={labelOf(id)}>
-      <h2>{labelOf(id)}</h2>
+    <section className="card" aria-label={labelOf(device.id)}>
+      <h2>{labelOf(device.id)}</h2>
       <WhichDevice
         question={web['survey.device-which']}
-        chosen={typeof device === 'string' ? device : undefined}
-        choose={chosen => survey.set([...path, 'device'], chosen)}
+        chosen={device.device}
+        choose={choose}
+        may={each => device.fedBy !== undefined || standsBehind(each)}
       />
-      <AboutDevice id={id} />
-      <TakeOut path={path} />
-    </section>
-  )
-}
-
-function AddDevice(): ReactNode {
-  const web = useWeb()
-  const survey = useSurvey()
-  const freeName = useFreeId()
-  const list = ['supply', 'devices']
-  return (
-    <p>
+      <DeviceGaps device={device.id} />
+      <AboutDevice id={device.id} />
       <button
         type="button"
-        className="plain"
         disabled={!survey.canWrite}
-        onClick={() => survey.act(...addActs([...list, freeName(list, 'device')]))}
+        onClick={() => survey.act(...takeOutOf(run, device.id, nameOf))}
       >
-        {web['survey.device-add']}
+        {web['survey.withdraw']}
       </button>
-    </p>
+    </section>
   )
 }
 

@@ -1,10 +1,13 @@
 import { createContext, useContext, useEffect, useMemo, useState } from 'react'
 import { useApp } from '../../app/context.ts'
 import type { Questions } from '../../ask/protocol.ts'
+import type { OpenHere } from './add-gaps.ts'
+import { addGaps } from './add-gaps.ts'
 import { useDocument } from './use-survey.ts'
 
 /** What the core says of the survey as far as it goes. */
-export type DraftView = Questions['draft']['answers'] & {
+export type DraftView = Omit<Questions['draft']['answers'], 'open'> & {
+  readonly open: readonly OpenHere[]
   /** Whether the core has read it at all yet. */
   readonly isRead: boolean
 }
@@ -19,7 +22,9 @@ export function useAskedDraft(): DraftView {
   useEffect(() => {
     let isWanted = true
     void shelf()
-      .then(() => core.ask('draft', { document }))
+      .then(async ({ devices }) =>
+        addGaps(await core.ask('draft', { document }), document, devices),
+      )
       .then(answers => isWanted && setDraft({ ...answers, isRead: true }))
       .catch(() => undefined)
     return () => {

@@ -8,6 +8,7 @@ import { SHEET_WEB_EN } from './sheet.ts'
 import { SHELL_EN } from './shell.ts'
 import { SUPPLY_WEB_EN } from './supply.ts'
 import { SURVEY_EN } from './survey.ts'
+import { SURVEY_RUN_EN } from './survey-run.ts'
 import { SURVEY_SUPPLY_EN } from './survey-supply.ts'
 import { WIRING_EN } from './wiring.ts'
 
@@ -19,6 +20,7 @@ export const WEB_EN = {
   ...SHEET_WEB_EN,
   ...MATCH_WEB_EN,
   ...SURVEY_EN,
+  ...SURVEY_RUN_EN,
   ...SURVEY_SUPPLY_EN,
   ...OPTION_EN,
   ...SUPPLY_WEB_EN,

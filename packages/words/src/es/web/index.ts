@@ -10,6 +10,7 @@ import { SHEET_WEB_ES } from './sheet.ts'
 import { SHELL_ES } from './shell.ts'
 import { SUPPLY_WEB_ES } from './supply.ts'
 import { SURVEY_ES } from './survey.ts'
+import { SURVEY_RUN_ES } from './survey-run.ts'
 import { SURVEY_SUPPLY_ES } from './survey-supply.ts'
 import { WIRING_ES } from './wiring.ts'
 
@@ -21,6 +22,7 @@ export const WEB_ES: Table<typeof WEB_EN> = {
   ...SHEET_WEB_ES,
   ...MATCH_WEB_ES,
   ...SURVEY_ES,
+  ...SURVEY_RUN_ES,
   ...SURVEY_SUPPLY_ES,
   ...OPTION_ES,
   ...SUPPLY_WEB_ES,

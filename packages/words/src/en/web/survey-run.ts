@@ -1,0 +1,23 @@
+/** The survey: how the run is joined, and how far each group is. */
+export const SURVEY_RUN_EN = {
+  'survey.not-begun': 'not begun',
+  'survey.run-first': 'What stands between panel and tub is asked first.',
+  'survey.wires-on': 'Which wires go on from it?',
+  'survey.as-marked-from': 'Where it begins: does each wire sit where its marking says?',
+  'survey.as-marked-to': 'Where it ends: does each wire sit where its marking says?',
+  'survey.piece-towards': 'To: {device}',
+  'survey.device-unsaid': 'A device, not said which',
+  'survey.between': '{from} → {to}',
+  'survey.between-which': 'Between which?',
+  'survey.put-between':
+    '{device} was put in here: {piece}. How long both pieces are, and where each wire sits on it, is asked with the wires to the tub.',
+  'survey.undo': 'Undo',
+  'survey.go-on-to-tub': 'A piece from it to the tub',
+  'survey.gap-nothing-in': '{what} is joined to nothing: which wire goes in?',
+  'survey.gap-nothing-on': 'No wire goes on from {what}.',
+  'survey.gap-no-beginning': '{what} hangs on nothing: where does it begin?',
+  'survey.gap-no-end': '{what} leads to nothing: where does it end?',
+  'survey.gap-in-a-ring': '{what} leads back to where it begins: where does it end?',
+  'survey.gap-own-circuit':
+    'Where it begins a second circuit, that is said under “More about this”.',
+} as const
