@@ -4,6 +4,7 @@ import { fieldsBelow, growingBelow } from '@tubwright/formats'
 import { describe, expect, test } from 'vitest'
 import { parse } from 'yaml'
 import type { Document } from '../../src/ask/protocol.ts'
+import { stateOf } from '../../src/screens/survey/group-state.ts'
 import { groupFor, groupsOf } from '../../src/screens/survey/groups.ts'
 
 const folder = new URL('../../../../packages/catalog/data/tubs/', import.meta.url)
@@ -53,4 +54,38 @@ test('a pump can be given capacitors, straps and pins that it has none of yet', 
       'loads.pump.plug.pins',
     ]),
   )
+})
+
+describe('how far a group is', () => {
+  const told = (document: Document, ...open: readonly string[]) => {
+    const groups = groupsOf(document)
+    const paths = open.map(each => each.split('.'))
+    const entries = groups.map(each => {
+      const state = stateOf(each, groups, document, paths)
+      return [each.id, 'count' in state ? `${state.kind} ${state.count}` : state.kind]
+    })
+    return Object.fromEntries(entries) as Readonly<Record<string, string>>
+  }
+
+  test('nothing in it: not begun, though the whole of it is one open field elsewhere', () => {
+    const all = told({ title: 'A tub' }, 'region', 'supply', 'loads')
+    expect(all).toMatchObject({ tub: 'open 1', supply: 'not-begun', protection: 'not-begun' })
+    expect(all).toMatchObject({ run: 'not-begun', loads: 'not-begun', room: 'not-begun' })
+    expect(all).toMatchObject({ yard: 'optional', photos: 'says-nothing' })
+  })
+
+  test('answered once all that it asks is answered or said to be unknown', () => {
+    const bay = { width: '400 mm', height: { unknown: 'not visible' }, depth: '300 mm' }
+    expect(told({ bay })['room']).toBe('open 2')
+    const keypadHole = { width: { unknown: 'does not exist' }, height: '80 mm' }
+    expect(told({ bay, keypadHole })['room']).toBe('answered')
+    expect(told({ supply: { system: 'split-phase' } }, 'supply.breaker')['supply']).toBe('open 1')
+    expect(told({ supply: { system: 'split-phase' } })['supply']).toBe('answered')
+  })
+
+  test('of what is optional the answers are counted, and what is open first', () => {
+    const yard = { setting: 'outdoors', rimHeight: '36 in' }
+    expect(told({ yard })['yard']).toBe('answers 2')
+    expect(told({ yard }, 'yard.switches.a.label')['yard']).toBe('open 1')
+  })
 })

@@ -23,6 +23,8 @@ export interface Group {
   readonly load?: string
   /** Where what it asks stands in the survey. */
   readonly covers: readonly SurveyPath[]
+  /** What it asks although a plan can do without. */
+  readonly asks?: readonly SurveyPath[]
   /** No verdict on a box waits for it. */
   readonly isOptional?: true
 }
@@ -60,7 +62,15 @@ export const groupsOf = (document: Document): readonly Group[] => [
   ...idsIn(document, 'loads').map(
     (load): Group => ({ id: `load-${load}`, kind: 'load', load, covers: [['loads', load]] }),
   ),
-  { id: 'room', kind: 'room', covers: [['bay'], ['keypadHole']] },
+  {
+    id: 'room',
+    kind: 'room',
+    covers: [['bay'], ['keypadHole']],
+    asks: [
+      ...['width', 'height', 'depth'].map(side => ['bay', side]),
+      ...['width', 'height'].map(side => ['keypadHole', side]),
+    ],
+  },
   { id: 'yard', kind: 'yard', covers: [['yard']], isOptional: true },
   { id: 'service', kind: 'service', covers: [['service']], isOptional: true },
   { id: 'touch', kind: 'touch', covers: [['touch']], isOptional: true },

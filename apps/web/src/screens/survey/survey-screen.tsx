@@ -1,5 +1,3 @@
-import { survey as surveySchema } from '@tubwright/core'
-import { fieldsBelow } from '@tubwright/formats'
 import { say } from '@tubwright/words'
 import type { ReactNode } from 'react'
 import { useEffect } from 'react'
@@ -10,8 +8,9 @@ import { PhotosGroup } from '../photos/photos-group.tsx'
 import { AskedProvider, goToField } from './asked.ts'
 import { DoneGroup } from './done-group.tsx'
 import { useGroupName } from './group-name.ts'
+import { stateOf } from './group-state.ts'
 import type { Group } from './groups.ts'
-import { groupFor, groupsOf } from './groups.ts'
+import { groupsOf } from './groups.ts'
 import { LoadGroup } from './load-group.tsx'
 import { LoadsGroup } from './loads-group.tsx'
 import { ProtectionGroup } from './protection-group.tsx'
@@ -114,24 +113,30 @@ function GroupScreen({
   )
 }
 
-/** How much of a group is open, in words. */
-function useOpenIn(groups: readonly Group[]): (group: Group) => string {
+/** How far a group is, in words. */
+function useStateText(groups: readonly Group[]): (group: Group) => string {
   const web = useWeb()
-  const { open } = useDraft()
-  const { document, value } = useSurvey()
+  const { open, isRead } = useDraft()
+  const { document } = useSurvey()
   const standing = useStandingFields()
+  const paths = open.map(each => each.path)
   return group => {
+    if (!isRead) return ''
     const unused = standing.filter(path => groupFor(groups, path)?.id === group.id).length
     if (unused > 0) return say(web['survey.not-used'], { count: String(unused) })
-    const count = open.filter(({ path }) => groupFor(groups, path)?.id === group.id).length
-    if (count > 0) return say(web['survey.still-open'], { count: String(count) })
-    if (!group.isOptional) return group.covers.length > 0 ? web['survey.answered'] : ''
-    const answers = group.covers
-      .flatMap(path => fieldsBelow(surveySchema, document, path))
-      .filter(path => value(path) !== undefined).length
-    return answers > 0
-      ? say(web['survey.answers'], { count: String(answers) })
-      : web['survey.optional']
+    const state = stateOf(group, groups, document, paths)
+    switch (state.kind) {
+      case 'open':
+        return say(web['survey.still-open'], { count: String(state.count) })
+      case 'answers':
+        return say(web['survey.answers'], { count: String(state.count) })
+      case 'says-nothing':
+        return ''
+      case 'not-begun':
+      case 'answered':
+      case 'optional':
+        return web[`survey.${state.kind}`]
+    }
   }
 }
 
@@ -139,7 +144,7 @@ function Overview({ groups }: { readonly groups: readonly Group[] }): ReactNode 
   const { id = '' } = useParams()
   const web = useWeb()
   const nameOf = useGroupName()
-  const openIn = useOpenIn(groups)
+  const textOf = useStateText(groups)
   return (
     <Screen heading={web['survey.title']}>
       <ol className="plain">
@@ -147,7 +152,7 @@ function Overview({ groups }: { readonly groups: readonly Group[] }): ReactNode 
           <li key={group.id}>
             <Link className="card" href={`/job/${id}/survey/${group.id}`}>
               <span className="title">{nameOf(group)}</span>{' '}
-              <span className="quiet">{openIn(group)}</span>
+              <span className="quiet">{textOf(group)}</span>
             </Link>
           </li>
         ))}

@@ -1,6 +1,9 @@
 /** The survey: how the run is joined, and how far each group is. */
 export const SURVEY_RUN_EN = {
   'survey.not-begun': 'not begun',
+  'survey.supply-asks': 'Questions that a verdict on the supply asks besides: {count}.',
+  'survey.supply-asks-none': 'A verdict on the supply asks nothing more.',
+  'survey.to-supply': 'See what it asks',
   'survey.run-first': 'What stands between panel and tub is asked first.',
   'survey.wires-on': 'Which wires go on from it?',
   'survey.as-marked-from': 'Where it begins: does each wire sit where its marking says?',

@@ -90,7 +90,7 @@ export const SURVEY_EN = {
   'survey.add-name': 'Its name, such as {example}',
   'survey.add': 'Add',
   'survey.unit': 'Unit of {field}',
-  'survey.open-none': 'Everything that a verdict needs is answered.',
+  'survey.open-none': 'Everything that a plan needs is answered.',
   'survey.blocks': 'Until then no box can be judged.',
   'survey.withdraw': 'Take this out',
   'survey.withdrawn': 'Taken out: {label}',

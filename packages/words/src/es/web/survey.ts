@@ -94,7 +94,7 @@ export const SURVEY_ES: Table<typeof SURVEY_EN> = {
   'survey.add-name': 'Su nombre, por ejemplo {example}',
   'survey.add': 'Añadir',
   'survey.unit': 'Unidad de {field}',
-  'survey.open-none': 'Todo lo que pide un veredicto está respondido.',
+  'survey.open-none': 'Todo lo que pide un plan está respondido.',
   'survey.blocks': 'Hasta entonces no se puede juzgar ninguna caja.',
   'survey.withdraw': 'Quitar esto',
   'survey.withdrawn': 'Quitado: {label}',
