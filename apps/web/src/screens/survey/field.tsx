@@ -42,6 +42,10 @@ export function valueText(value: unknown, nameOf = (option: string): string => o
 const canBePartly = (form: FieldForm): boolean =>
   form.kind === 'known' || (form.kind === 'known-choice' && form.options.length > 2)
 
+/** Somebody gives a name or writes a note: of neither it can be said that it is not known. */
+const canBeUnknown = (path: SurveyPath): boolean =>
+  !['title', 'label', 'note'].includes(path.at(-1) ?? '')
+
 /** How one goes from one value to a part of it and back, by its form. */
 const partlyWords = ({ kind }: FieldForm) => {
   if (kind === 'known') return { part: 'survey.range', whole: 'survey.one-value' } as const
@@ -161,7 +165,10 @@ export function Field({ path, label, set, labels, ...rest }: FieldProps): ReactN
         </p>
       ))}
       <p className="row under">
-        {!isUnknown && mode !== 'unknown' && way('survey.unknown', () => setMode('unknown'))}
+        {canBeUnknown(path) &&
+          !isUnknown &&
+          mode !== 'unknown' &&
+          way('survey.unknown', () => setMode('unknown'))}
         {partly &&
           !isUnknown &&
           (canBePartly(form) || isPartly(value)) &&
