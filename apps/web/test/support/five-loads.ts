@@ -11,13 +11,14 @@ export async function surveyFiveLoads(page: Page, thumb: Thumb): Promise<void> {
     await thumb.tap('button', kind)
     await page.getByRole('heading', { name: kind, level: 1 }).waitFor()
   }
-  const finish = async (size: string, plug: string): Promise<void> => {
+  const finish = async (size: string, plug: string, asksEarth = true): Promise<void> => {
+    if (asksEarth) await thumb.tap('radio', 'Yes', -1)
     await thumb.tap('radio', size)
     await thumb.tap('radio', /^As usual here/u)
     await thumb.tap('radio', plug)
     await thumb.tap('radio', /^1 .* · 2 /u)
   }
-  const another = () => thumb.tap('link', 'Back')
+  const another = () => thumb.tap('link', 'Next')
 
   await thumb.tap('button', 'New job')
   await thumb.tap('link', /^The tub/u)
@@ -62,5 +63,5 @@ export async function surveyFiveLoads(page: Page, thumb: Thumb): Promise<void> {
   await load('Light')
   await thumb.tap('radio', '12 V')
   await thumb.type('What the plate says', '6')
-  await finish('20 AWG', 'two-way light plug')
+  await finish('20 AWG', 'two-way light plug', false)
 }

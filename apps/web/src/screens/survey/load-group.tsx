@@ -309,18 +309,24 @@ function EarthLead({ load }: { readonly load: LoadSoFar }): ReactNode {
       value: isInsulated,
     })
   const withEarth = (): void =>
-    survey.act(survey.bring(earth), { do: 'clear', path: inRecord(insulated) })
+    survey.act(
+      survey.bring(earth),
+      { do: 'set', path: inRecord([...earth, 'function']), value: 'earth' },
+      { do: 'clear', path: inRecord(insulated) },
+    )
   return (
-    <Chips
-      legend={web['survey.earth-lead']}
-      options={[
-        { value: 'yes', label: web['survey.earth-lead-yes'] },
-        { value: 'insulated', label: web['survey.earth-lead-insulated'] },
-        { value: 'no', label: web['survey.earth-lead-no'] },
-      ]}
-      chosen={has ? 'yes' : said === true ? 'insulated' : said === false ? 'no' : undefined}
-      choose={chosen => (chosen === 'yes' ? withEarth() : without(chosen === 'insulated'))}
-      isDisabled={!survey.canWrite}
-    />
+    <div data-field={insulated.join('/')}>
+      <Chips
+        legend={web['survey.earth-lead']}
+        options={[
+          { value: 'yes', label: web['survey.earth-lead-yes'] },
+          { value: 'insulated', label: web['survey.earth-lead-insulated'] },
+          { value: 'no', label: web['survey.earth-lead-no'] },
+        ]}
+        chosen={has ? 'yes' : said === true ? 'insulated' : said === false ? 'no' : undefined}
+        choose={chosen => (chosen === 'yes' ? withEarth() : without(chosen === 'insulated'))}
+        isDisabled={!survey.canWrite}
+      />
+    </div>
   )
 }

@@ -5,6 +5,8 @@ import { say } from '@tubwright/words'
 import type { ReactNode } from 'react'
 import { Link, useLocation, useParams } from 'wouter'
 import { useJobView, useWeb } from '../../app/context.ts'
+import { groupsOf } from './groups.ts'
+import { useStateText } from './use-state-text.ts'
 import { inRecord, useSurvey } from './use-survey.ts'
 
 interface Listed {
@@ -17,6 +19,10 @@ function labelIn(document: unknown): string | undefined {
   return typeof label === 'string' ? label : undefined
 }
 
+/** A load of a shape: whether this one has an earth is asked, as another of its kind may have none. */
+const newLoad = ({ leads, ...shape }: LoadShape, id: string, label: string) =>
+  draftLoad({ ...shape, leads: leads.filter(each => each !== 'earth') }, id, label)
+
 /** Every load, and one tap for each kind to add. */
 export function LoadsGroup(): ReactNode {
   const web = useWeb()
@@ -25,6 +31,12 @@ export function LoadsGroup(): ReactNode {
   const [, go] = useLocation()
   const { state } = useJobView()
   const loads = (survey.value(['loads']) ?? []) as readonly Listed[]
+  const groups = groupsOf(survey.document)
+  const textOf = useStateText(groups)
+  const stateOf = (id: string): string => {
+    const group = groups.find(({ load }) => load === id)
+    return group ? textOf(group) : ''
+  }
   const gone = withdrawnBelow(state, inRecord(['loads']))
   const add = (shape: LoadShape): void => {
     const taken = [...loads, ...gone].map(each => each.id)
@@ -35,9 +47,7 @@ export function LoadsGroup(): ReactNode {
     const name = web[`survey.kind-${shape.id}` as keyof typeof web]
     const same = loads.filter(each => String(each.label ?? '').startsWith(name)).length
     const label = same > 0 ? `${name} ${same + 1}` : name
-    survey.act(
-      ...actsBetween(undefined, [draftLoad(shape, id, label)] as never, inRecord(['loads'])),
-    )
+    survey.act(...actsBetween(undefined, [newLoad(shape, id, label)] as never, inRecord(['loads'])))
     go(`/job/${job}/survey/load-${id}`)
   }
   return (
@@ -47,7 +57,8 @@ export function LoadsGroup(): ReactNode {
         {loads.map(each => (
           <li key={each.id}>
             <Link className="card" href={`/job/${job}/survey/load-${each.id}`}>
-              {String(each.label ?? each.id)}
+              <span className="title">{String(each.label ?? each.id)}</span>{' '}
+              <span className="quiet">{stateOf(each.id)}</span>
             </Link>
           </li>
         ))}
@@ -65,18 +76,23 @@ export function LoadsGroup(): ReactNode {
           </button>
         ))}
       </div>
-      {gone.map(({ id, document }) => (
-        <p key={id} className="card row">
-          <span>{say(web['survey.withdrawn'], { label: labelIn(document) ?? id })}</span>
-          <button
-            type="button"
-            disabled={!survey.canWrite}
-            onClick={() => survey.act({ do: 'restore', path: inRecord(['loads', id]) })}
-          >
-            {web['survey.bring-back']}
-          </button>
-        </p>
-      ))}
+      {gone.length > 0 && (
+        <details>
+          <summary>{say(web['survey.withdrawn-count'], { count: String(gone.length) })}</summary>
+          {gone.map(({ id, document }) => (
+            <p key={id} className="card row">
+              <span>{say(web['survey.withdrawn'], { label: labelIn(document) ?? id })}</span>
+              <button
+                type="button"
+                disabled={!survey.canWrite}
+                onClick={() => survey.act({ do: 'restore', path: inRecord(['loads', id]) })}
+              >
+                {web['survey.bring-back']}
+              </button>
+            </p>
+          ))}
+        </details>
+      )}
     </>
   )
 }

@@ -1,3 +1,4 @@
+import { shapeOf } from '@tubwright/core'
 import type { Act } from '@tubwright/records'
 import { say } from '@tubwright/words'
 import type { ReactNode } from 'react'
@@ -5,10 +6,17 @@ import { useEffect, useState } from 'react'
 import { useApp, useWeb } from '../../app/context.ts'
 import { Chips } from '../../parts/chips.tsx'
 import { Field } from './field.tsx'
-import type { LoadSoFar } from './load-so-far.ts'
+import type { Lead, LoadSoFar } from './load-so-far.ts'
 import { inRecord, useSurvey } from './use-survey.ts'
 
 const BARE = ''
+
+/** Its leads in the order of its shape, whenever each was said. */
+function inShape(load: LoadSoFar): readonly Lead[] {
+  const order: readonly unknown[] = shapeOf(load)?.leads ?? []
+  const place = (lead: Lead) => [...order, lead.function].indexOf(lead.function)
+  return (load.leads ?? []).toSorted((a, b) => place(a) - place(b))
+}
 
 /** Bare leads, or a plug by what it looks like, its pins in the order of the leads. */
 export function Plug({ load }: { readonly load: LoadSoFar }): ReactNode {
@@ -23,7 +31,7 @@ export function Plug({ load }: { readonly load: LoadSoFar }): ReactNode {
   const base = ['loads', load.id, 'plug']
   const shape = survey.value([...base, 'shape'])
   const pins = (survey.value([...base, 'pins']) ?? {}) as Readonly<Record<string, unknown>>
-  const leads = load.leads ?? []
+  const leads = inShape(load)
   const choose = (chosen: string): void => {
     setIsOther(false)
     setIsBare(chosen === BARE)

@@ -1,4 +1,3 @@
-import { say } from '@tubwright/words'
 import type { ReactNode } from 'react'
 import { useEffect } from 'react'
 import { Link, useParams } from 'wouter'
@@ -8,7 +7,6 @@ import { PhotosGroup } from '../photos/photos-group.tsx'
 import { AskedProvider, goToField } from './asked.ts'
 import { DoneGroup } from './done-group.tsx'
 import { useGroupName } from './group-name.ts'
-import { stateOf } from './group-state.ts'
 import type { Group } from './groups.ts'
 import { groupsOf } from './groups.ts'
 import { LoadGroup } from './load-group.tsx'
@@ -22,8 +20,7 @@ import { SupplyGroup } from './supply-group.tsx'
 import { pathAt } from './survey-path.ts'
 import { TouchGroup } from './touch-group.tsx'
 import { TubGroup } from './tub-group.tsx'
-import { useDraft } from './use-draft.ts'
-import { useStandingFields } from './use-standing.ts'
+import { useStateText } from './use-state-text.ts'
 import { useSurvey } from './use-survey.ts'
 import { YardGroup } from './yard-group.tsx'
 
@@ -79,10 +76,11 @@ function GroupScreen({
   const { id = '' } = useParams()
   const web = useWeb()
   const nameOf = useGroupName()
-  // From a load back to all of them, where the next one is added.
-  const before =
-    group.kind === 'load' ? groups.find(each => each.kind === 'loads') : groups[index - 1]
-  const after = groups[index + 1]
+  const isOne = ({ kind }: Group) => kind === 'load'
+  // From a load to all of them, where the next one is added; from all of them on, past each.
+  const loads = groups.find(each => each.kind === 'loads')
+  const before = isOne(group) ? loads : groups.slice(0, index).findLast(each => !isOne(each))
+  const after = isOne(group) ? loads : groups.slice(index + 1).find(each => !isOne(each))
   const href = (to: Group | undefined) => (to ? `/job/${id}/survey/${to.id}` : `/job/${id}/survey`)
   const Body = group.kind === 'load' ? undefined : SCREENS[group.kind]
   // After the heading has taken the focus: effects inside run first.
@@ -111,33 +109,6 @@ function GroupScreen({
       </div>
     </Screen>
   )
-}
-
-/** How far a group is, in words. */
-function useStateText(groups: readonly Group[]): (group: Group) => string {
-  const web = useWeb()
-  const { open, isRead } = useDraft()
-  const { document } = useSurvey()
-  const standing = useStandingFields()
-  const paths = open.map(each => each.path)
-  return group => {
-    if (!isRead) return ''
-    const unused = standing.filter(path => groupFor(groups, path)?.id === group.id).length
-    if (unused > 0) return say(web['survey.not-used'], { count: String(unused) })
-    const state = stateOf(group, groups, document, paths)
-    switch (state.kind) {
-      case 'open':
-        return say(web['survey.still-open'], { count: String(state.count) })
-      case 'answers':
-        return say(web['survey.answers'], { count: String(state.count) })
-      case 'says-nothing':
-        return ''
-      case 'not-begun':
-      case 'answered':
-      case 'optional':
-        return web[`survey.${state.kind}`]
-    }
-  }
 }
 
 function Overview({ groups }: { readonly groups: readonly Group[] }): ReactNode {

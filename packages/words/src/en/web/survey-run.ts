@@ -4,6 +4,7 @@ export const SURVEY_RUN_EN = {
   'survey.supply-asks': 'Questions that a verdict on the supply asks besides: {count}.',
   'survey.supply-asks-none': 'A verdict on the supply asks nothing more.',
   'survey.to-supply': 'See what it asks',
+  'survey.withdrawn-count': 'Taken out: {count}',
   'survey.run-first': 'What stands between panel and tub is asked first.',
   'survey.wires-on': 'Which wires go on from it?',
   'survey.as-marked-from': 'Where it begins: does each wire sit where its marking says?',

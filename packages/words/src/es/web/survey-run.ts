@@ -7,6 +7,7 @@ export const SURVEY_RUN_ES: Table<typeof SURVEY_RUN_EN> = {
   'survey.supply-asks': 'Preguntas que hace además un veredicto sobre el suministro: {count}.',
   'survey.supply-asks-none': 'Un veredicto sobre el suministro no pregunta nada más.',
   'survey.to-supply': 'Ver qué pregunta',
+  'survey.withdrawn-count': 'Quitados: {count}',
   'survey.run-first': 'Primero se pregunta qué hay entre tablero y bañera.',
   'survey.wires-on': '¿Qué conductores siguen desde él?',
   'survey.as-marked-from': 'Donde empieza: ¿está cada conductor donde dice su marca?',
