@@ -9,8 +9,10 @@ import { useApp, useJob, useWeb } from '../../app/context.ts'
 import { Chips } from '../../parts/chips.tsx'
 import { useAsked } from './asked.ts'
 import { EditorFor } from './editors.tsx'
+import { useIsAmerican } from './here.ts'
 import { useOptionName } from './option-name.ts'
 import { OneOfSome, PartlyKnown } from './partly-known.tsx'
+import { usualUnit } from './units-of.ts'
 import { useDiagnosticsAt } from './use-draft.ts'
 import type { SurveyPath } from './use-survey.ts'
 import { useSurvey } from './use-survey.ts'
@@ -76,7 +78,7 @@ interface FieldProps {
  * One field of the survey: its editor by its schema, "don't know" with a reason, and the values of
  * two people side by side where they disagree.
  */
-export function Field({ path, label, set, labels, ...rest }: FieldProps): ReactNode {
+export function Field({ path, label, set, labels, unit, ...rest }: FieldProps): ReactNode {
   const survey = useSurvey()
   const web = useWeb()
   const { typed } = useJob()
@@ -86,11 +88,14 @@ export function Field({ path, label, set, labels, ...rest }: FieldProps): ReactN
   const { words } = useApp()
   const nameOption = useOptionName()
   const sentTo = useAsked()
+  const isAmerican = useIsAmerican()
   const told = useDiagnosticsAt(path)
   const state = survey.at(path)
   const value = survey.value(path)
   const form = survey.form(path)?.form
   if (!form) return undefined
+  const usual = 'unit' in form ? usualUnit(form.unit, isAmerican) : undefined
+  const shownUnit = unit ?? usual
   const nameOf = labels ?? ((option: string) => nameOption(path, option))
   if (state.kind === 'conflict')
     return <Conflict label={label} path={path} state={state} nameOf={nameOf} />
@@ -136,6 +141,7 @@ export function Field({ path, label, set, labels, ...rest }: FieldProps): ReactN
         !isUnknown && (
           <EditorFor
             {...rest}
+            {...(shownUnit === undefined ? {} : { unit: shownUnit })}
             labels={nameOf}
             form={form}
             at={path}

@@ -5,8 +5,8 @@ import { withdrawnBelow } from '@tubwright/records'
 import { say } from '@tubwright/words'
 import type { ReactNode } from 'react'
 import { useId, useState } from 'react'
-import { useApp, useJobView, useWeb } from '../../app/context.ts'
-import { fieldName } from './field-name.ts'
+import { useJobView, useWeb } from '../../app/context.ts'
+import { useFieldLabel } from './field-label.ts'
 import type { SurveyPath } from './use-survey.ts'
 import { inRecord, useSurvey } from './use-survey.ts'
 
@@ -26,12 +26,11 @@ export function Growth({ below }: { readonly below: readonly SurveyPath[] }): Re
 function Grow({ growing }: { readonly growing: Growing }): ReactNode {
   const { path, takes } = growing
   const web = useWeb()
-  const { words } = useApp()
   const survey = useSurvey()
   const { state } = useJobView()
   const id = useId()
   const [name, setName] = useState('')
-  const what = `${path.at(-1)} (${words.fieldText(fieldName(path)) ?? ''})`
+  const what = useFieldLabel()(path)
   const ids = ((survey.value(path) ?? []) as readonly { readonly id?: unknown }[]).map?.(each =>
     String(each.id),
   )

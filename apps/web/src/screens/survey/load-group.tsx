@@ -57,6 +57,9 @@ export function LoadGroup({ load }: { readonly load: string }): ReactNode {
           [...base, 'volts'],
           [...base, 'curve'],
           [...base, 'place'],
+          [...base, 'plug'],
+          [...base, 'doubleInsulated'],
+          [...base, 'movesWaterThroughHeater'],
         ]}
       />
       <p className="foot">

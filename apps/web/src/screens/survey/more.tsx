@@ -2,32 +2,76 @@ import { survey as surveySchema } from '@tubwright/core'
 import { fieldsBelow } from '@tubwright/formats'
 import type { ReactNode } from 'react'
 import { useApp, useWeb } from '../../app/context.ts'
+import { Chips } from '../../parts/chips.tsx'
 import { Disclosure } from './disclosure.tsx'
 import { Field } from './field.tsx'
+import { useFieldLabel, useOwnerName } from './field-label.ts'
 import { fieldName } from './field-name.ts'
 import { Growth } from './growth.tsx'
 import { isBelow } from './survey-path.ts'
 import type { SurveyPath } from './use-survey.ts'
 import { useSurvey } from './use-survey.ts'
 
-/** Which of several alike it is of: the item or entry nearest above. */
-function ownerIn(path: SurveyPath): string | undefined {
-  const index = path.findLastIndex(each =>
-    ['conductors', 'leads', 'circuits', 'capacitors', 'positions', 'pins'].includes(each),
-  )
-  return index < 0 ? undefined : path[index + 1]
-}
+const sentence = (text: string): string => `${text.charAt(0).toLocaleUpperCase()}${text.slice(1)}`
 
-/** Fields by their paths, each told by what the files say of it. */
+/** Fields by their names, each with what the files say of it. */
 function Fields({ paths }: { readonly paths: readonly SurveyPath[] }): ReactNode {
   const { words } = useApp()
+  const { form } = useSurvey()
+  const labelOf = useFieldLabel()
   return paths.map(path => {
-    const text = words.fieldText(fieldName(path)) ?? path.at(-1) ?? ''
-    const owner = ownerIn(path)
-    const key = String(path.at(-1))
-    const label = `${owner === undefined || owner === key ? '' : `${owner} · `}${key}: ${text}`
-    return <Field key={path.join('/')} path={path} label={label} />
+    const label = labelOf(path)
+    const help = words.fieldText(fieldName(path)) ?? ''
+    // Options say it themselves, and no name is said twice.
+    const kind = form(path)?.form.kind ?? ''
+    const isSaid = kind === 'yes-no' || kind.endsWith('choice') || label.endsWith(sentence(help))
+    const key = path.join('/')
+    return namesAnother(path) ? (
+      <AnotherOf key={key} path={path} label={label} />
+    ) : (
+      <Field
+        key={key}
+        path={path}
+        label={label}
+        {...(isSaid ? {} : { hint: `${sentence(help)}.` })}
+      />
+    )
   })
+}
+
+/** Fields of a load that name something else of it. */
+const namesAnother = (path: SurveyPath): boolean =>
+  path[0] === 'loads' && ['startsOn', 'straps/found'].includes(path.slice(2).join('/'))
+
+/** What another thing of the same load is: one of those that it has. */
+function AnotherOf({
+  path,
+  label,
+}: {
+  readonly path: SurveyPath
+  readonly label: string
+}): ReactNode {
+  const survey = useSurvey()
+  const ownerOf = useOwnerName()
+  const load = path.slice(0, 2)
+  const list = path.at(-1) === 'found' ? [...load, 'straps', 'positions'] : [...load, 'circuits']
+  const there = survey.value(list) ?? {}
+  const ids = Array.isArray(there)
+    ? there.map((each: { readonly id: string }) => each.id)
+    : Object.keys(there)
+  const chosen = survey.value(path)
+  if (ids.length === 0) return undefined
+  return (
+    <div data-field={path.join('/')}>
+      <Chips
+        legend={label}
+        options={ids.map(each => ({ value: each, label: ownerOf([...list, each]) ?? each }))}
+        chosen={chosen === undefined ? undefined : String(chosen)}
+        choose={each => survey.set(path, each)}
+        isDisabled={!survey.canWrite}
+      />
+    </div>
+  )
 }
 
 /**

@@ -11,6 +11,12 @@ const NAMED: Readonly<Record<string, string>> = {
   'survey.supply.cables.material': 'material',
   'survey.supply.cables.conduit.kind': 'conduit',
   'survey.supply.cables.alongside': 'alongside',
+  'load.kind': 'load-kind',
+  'load.current': 'current',
+  'load.place': 'probe-place',
+  'load.startSwitch': 'start-switch',
+  'load.capacitors.use': 'capacitor',
+  'load.capacitors.place': 'capacitor-place',
   'survey.yard.setting': 'where',
   'survey.yard.dwelling': 'dwelling',
   'survey.yard.bond.strands': 'strands',
@@ -32,7 +38,10 @@ export function useOptionName(): (path: SurveyPath, option: string) => string {
     if (option === 'yes' || option === 'no') return words.web[`survey.${option}`]
     if ((last === 'colour' || last === 'taped') && isColour(option))
       return words.values[`colour.${option}`]
-    if (last === 'function') return web[`survey.wire-${option}`] ?? option
+    const isOfLead = last === 'function' && path[0] === 'loads'
+    if (isOfLead) return web[`survey.lead-${option}`] ?? option
+    if (last === 'function' || path.at(-2) === 'fedBy')
+      return web[`survey.wire-${option}`] ?? option
     const named = NAMED[fieldName(path)]
     return (named && web[`option.${named}-${option}`]) ?? option
   }

@@ -47,7 +47,7 @@ export function ProtectionGroup(): ReactNode {
       {first && (
         <>
           <DeviceGaps device={first.id} />
-          <AboutDevice id={first.id} />
+          <AboutDevice id={first.id} except={['fedBy', 'breaker']} />
         </>
       )}
       {others.map(each => (
@@ -59,12 +59,23 @@ export function ProtectionGroup(): ReactNode {
 }
 
 /** What is printed on a device, and whatever else the files can say of it. */
-function AboutDevice({ id }: { readonly id: string }): ReactNode {
+function AboutDevice({
+  id,
+  except = [],
+}: {
+  readonly id: string
+  /** What is not asked of it: the first circuit is told with the source. */
+  readonly except?: readonly string[]
+}): ReactNode {
   const base = ['supply', 'devices', id]
   const labelOf = useDeviceLabel()
-  const asked: readonly SurveyPath[] = ['device', 'terminals', 'enclosure', 'heatMark'].map(
-    each => [...base, each],
-  )
+  const asked: readonly SurveyPath[] = [
+    'device',
+    'terminals',
+    'enclosure',
+    'heatMark',
+    ...except,
+  ].map(each => [...base, each])
   return (
     <>
       <DeviceRatings device={id} label={labelOf(id)} />

@@ -1,4 +1,5 @@
 import { DESCRIBE_WEB_EN } from './describe.ts'
+import { FIELD_NAME_EN } from './field-names.ts'
 import { FINDINGS_EN } from './findings.ts'
 import { JOBS_EN } from './jobs.ts'
 import { MATCH_WEB_EN } from './match.ts'
@@ -23,6 +24,7 @@ export const WEB_EN = {
   ...SURVEY_RUN_EN,
   ...SURVEY_SUPPLY_EN,
   ...OPTION_EN,
+  ...FIELD_NAME_EN,
   ...SUPPLY_WEB_EN,
   ...WIRING_EN,
   ...DESCRIBE_WEB_EN,

@@ -1,6 +1,7 @@
 import type { WEB_EN } from '../../en/web/index.ts'
 import type { Table } from '../../words.ts'
 import { DESCRIBE_WEB_ES } from './describe.ts'
+import { FIELD_NAME_ES } from './field-names.ts'
 import { FINDINGS_ES } from './findings.ts'
 import { JOBS_ES } from './jobs.ts'
 import { MATCH_WEB_ES } from './match.ts'
@@ -25,6 +26,7 @@ export const WEB_ES: Table<typeof WEB_EN> = {
   ...SURVEY_RUN_ES,
   ...SURVEY_SUPPLY_ES,
   ...OPTION_ES,
+  ...FIELD_NAME_ES,
   ...SUPPLY_WEB_ES,
   ...WIRING_ES,
   ...DESCRIBE_WEB_ES,
