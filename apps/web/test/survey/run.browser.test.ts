@@ -3,6 +3,7 @@ import { expect, test } from 'vitest'
 import { openApp, screenshot } from '../support/app.ts'
 import { barriers } from '../support/barriers.ts'
 import { goTo, jobOn } from '../support/every-screen.ts'
+import { surveyFiveLoads } from '../support/five-loads.ts'
 import { thumbOn } from '../support/thumb.ts'
 
 const english = { device: 'phone', language: 'en', scheme: 'light' } as const
@@ -52,6 +53,39 @@ test('a disconnect is put into a run already described, by taps alone, and a pla
   await page.getByRole('link', { name: 'Supply', exact: true }).click()
   await page.locator('[data-supply="open"]').waitFor({ timeout: 60_000 })
   await goTo(page, `/job/${job}/match`)
+  await page.locator('[data-verdict^="serves"]').first().waitFor({ timeout: 90_000 })
+}, 180_000)
+
+test('the same in a job of one’s own, from the first question to a box that serves', async () => {
+  const { page } = await openApp(english)
+  await page.getByRole('button', { name: 'Demo shop' }).click()
+  await page.getByText('Begin with a tub of the demo').waitFor()
+  const thumb = thumbOn(page)
+  await surveyFiveLoads(page, thumb)
+  await thumb.tap('link', 'Survey')
+  await thumb.tap('link', /^Between panel and tub/u)
+  await thumb.tap('button', 'Add a device behind it')
+  const add = page.getByRole('region', { name: 'Add a device behind it' })
+  await add.getByRole('radio', { name: LOCAL }).click()
+  await thumb.tap('link', 'Next')
+  await page.locator('main section.card').nth(1).waitFor()
+  expect(await cards(page).allTextContents()).toEqual([
+    'To: Local disconnect, two legs switched, neutral passed through',
+    'To the tub',
+  ])
+  await thumb.tap('radio', /^Yes: .*L1-in/u)
+  await thumb.tap('radio', /^Yes: .*L1-out/u)
+  for (const [index, length] of ['40', '8'].entries()) {
+    const field = page.getByLabel('Length of this piece', { exact: true }).nth(index)
+    await field.fill(length)
+    await field.press('Enter')
+  }
+  await saved(page)
+  await thumb.tap('link', 'Survey')
+  await page.getByRole('link', { name: 'The wires to the tub answered' }).waitFor()
+  await thumb.tap('link', 'Supply')
+  await page.locator('[data-supply="open"]').waitFor({ timeout: 60_000 })
+  await thumb.tap('link', 'Match')
   await page.locator('[data-verdict^="serves"]').first().waitFor({ timeout: 90_000 })
 }, 180_000)
 

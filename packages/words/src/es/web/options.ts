@@ -52,7 +52,7 @@ export const OPTION_ES: Table<typeof OPTION_EN> = {
   'option.load-kind-ozonator': 'Ozonizador',
   'option.load-kind-blower': 'Soplador',
   'option.load-kind-light': 'Luz',
-  'option.load-kind-audio': 'Equipo de audio',
+  'option.load-kind-audio': 'Equipo de sonido',
   'option.load-kind-sanitiser': 'Célula desinfectante',
   'option.load-kind-keypad': 'Teclado',
   'option.load-kind-probe': 'Sonda',
