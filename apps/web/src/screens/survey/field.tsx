@@ -9,7 +9,7 @@ import { useApp, useJob, useWeb } from '../../app/context.ts'
 import { Chips } from '../../parts/chips.tsx'
 import { useAsked } from './asked.ts'
 import { EditorFor } from './editors.tsx'
-import { useIsAmerican } from './here.ts'
+import { isAmerican } from './here.ts'
 import { useOptionName } from './option-name.ts'
 import { OneOfSome, PartlyKnown } from './partly-known.tsx'
 import { usualUnit } from './units-of.ts'
@@ -88,13 +88,12 @@ export function Field({ path, label, set, labels, unit, ...rest }: FieldProps): 
   const { words } = useApp()
   const nameOption = useOptionName()
   const sentTo = useAsked()
-  const isAmerican = useIsAmerican()
   const told = useDiagnosticsAt(path)
   const state = survey.at(path)
   const value = survey.value(path)
   const form = survey.form(path)?.form
   if (!form) return undefined
-  const usual = 'unit' in form ? usualUnit(form.unit, isAmerican) : undefined
+  const usual = 'unit' in form ? usualUnit(form.unit, isAmerican(survey.region)) : undefined
   const shownUnit = unit ?? usual
   const nameOf = labels ?? ((option: string) => nameOption(path, option))
   if (state.kind === 'conflict')

@@ -1,7 +1,10 @@
+import type { Region } from '@tubwright/core'
 import { useSurvey } from './use-survey.ts'
+
+/** The same of a region, where it is known already. */
+export const isAmerican = (region: Region = 'US'): boolean => region === 'US' || region === 'CA'
 
 /** Whether the tub stands where sizes are in inches and conductors have gauges; so it is taken before it is said. */
 export function useIsAmerican(): boolean {
-  const { region = 'US' } = useSurvey()
-  return region === 'US' || region === 'CA'
+  return isAmerican(useSurvey().region)
 }

@@ -2,7 +2,7 @@ import type { Region } from '@tubwright/core'
 import { REGIONS, survey } from '@tubwright/core'
 import type { Field } from '@tubwright/formats'
 import { fieldAt as formAt, valueAt } from '@tubwright/formats'
-import type { Act, FieldView, Json } from '@tubwright/records'
+import type { Act, FieldView, JobState, Json } from '@tubwright/records'
 import { documentOf, fieldAt, isSame } from '@tubwright/records'
 import { useMemo } from 'react'
 import { useJob, useJobView, useRole } from '../../app/context.ts'
@@ -31,11 +31,19 @@ export interface SurveyForm {
 /** Every path of a survey stands below this one in the record. */
 export const inRecord = (path: SurveyPath): readonly string[] => ['survey', ...path]
 
-/** The survey as the record holds it, unknown fields and all. */
-export function useDocument(): Document {
-  const { state } = useJobView()
-  return useMemo(() => documentOf(state, ['survey']) as Document, [state])
+/** Every field asks for the document: it is made once a state. */
+const documents = new WeakMap<JobState, Document>()
+
+function documentIn(state: JobState): Document {
+  const known = documents.get(state)
+  if (known) return known
+  const made = documentOf(state, ['survey']) as Document
+  documents.set(state, made)
+  return made
 }
+
+/** The survey as the record holds it, unknown fields and all. */
+export const useDocument = (): Document => documentIn(useJobView().state)
 
 export function useSurvey(): SurveyForm {
   const job = useJob()
