@@ -5,14 +5,14 @@ import { describe, expect, test } from 'vitest'
 import { parse } from 'yaml'
 import type { Document } from '../../src/ask/protocol.ts'
 import { readShelf } from '../../src/ask/shelf.ts'
-import { addGaps } from '../../src/screens/survey/add-gaps.ts'
+import { addOpen } from '../../src/screens/survey/add-open.ts'
 import { actsOfSurvey } from '../../src/screens/survey/first-acts.ts'
 import type { Piece } from '../../src/screens/survey/joints.ts'
 import {
   endAt,
-  gapsOf,
   inOrder,
   joinTo,
+  looseEndsOf,
   putBetween,
   runOf,
   standsBehind,
@@ -105,7 +105,7 @@ test('a device is put into a piece: the same wires go on from it, lengths and la
       ],
     },
   ])
-  expect(gapsOf(runOf(after))).toEqual([])
+  expect(looseEndsOf(runOf(after))).toEqual([])
   expect(unlandedIn(runOf(after), kinds).map(each => each.slice(2).join('.'))).toEqual([
     'run.conductors.leg1.to',
     'run.conductors.earth.to',
@@ -131,7 +131,7 @@ test('taken out of the run, a device leaves one piece whose length is open', () 
   expect(runOf(after).devices.map(each => each.id)).toEqual(['gf'])
   expect(runOf(after).pieces).toMatchObject([{ id: 'run', label: 'To the tub', to: 'box' }])
   expect(runOf(after).pieces[0]?.length).toBeUndefined()
-  expect(gapsOf(runOf(after))).toEqual([])
+  expect(looseEndsOf(runOf(after))).toEqual([])
 })
 
 test('of several pieces that go on from a device none is guessed: they hang on nothing, and say so', () => {
@@ -180,25 +180,25 @@ function on(piece: string, ...rest: readonly string[]): readonly string[] {
 test('whatever hangs on nothing is told with where it is mended', () => {
   const { act } = recordOf(plain)
   const loose = act(device)
-  expect(gapsOf(runOf(loose)).map(each => `${each.kind} ${each.path.join('.')}`)).toEqual([
+  expect(looseEndsOf(runOf(loose)).map(each => `${each.kind} ${each.path.join('.')}`)).toEqual([
     'nothing-in supply.devices.cut',
     'nothing-on supply.devices.cut',
   ])
   const joined = act(joinTo(runOf(loose), run, 'cut', 'piece', nameOf))
-  expect(gapsOf(runOf(joined))).toEqual([])
+  expect(looseEndsOf(runOf(joined))).toEqual([])
   const [first] = runOf(joined).pieces as [Piece]
   const cut = act(endAt(first, 'to', 'box', nameOf))
-  expect(gapsOf(runOf(cut)).map(each => each.kind)).toEqual(['nothing-in'])
+  expect(looseEndsOf(runOf(cut)).map(each => each.kind)).toEqual(['nothing-in'])
   // The piece that goes on from it is there: only what goes in is missing.
   const [again] = runOf(cut).pieces as [Piece]
-  expect(gapsOf(runOf(act(joinTo(runOf(cut), again, 'cut', 'piece-2', nameOf))))).toEqual([])
+  expect(looseEndsOf(runOf(act(joinTo(runOf(cut), again, 'cut', 'piece-2', nameOf))))).toEqual([])
 })
 
 test('pieces that lead to what is gone, or back to where they begin, are told', () => {
   const devices = [{ id: 'gf' }, { id: 'a' }, { id: 'b' }]
   const piece = (id: string, from: string, to: string) => ({ id, from, to, conductors: [] })
   const kindsOf = (...pieces: readonly Piece[]) =>
-    gapsOf({ devices, pieces }).map(each => `${each.kind} ${each.of}`)
+    looseEndsOf({ devices, pieces }).map(each => `${each.kind} ${each.of}`)
   expect(kindsOf(piece('1', 'gf', 'a'), piece('2', 'a', 'b'), piece('3', 'b', 'gone'))).toEqual([
     'no-end 3',
   ])
@@ -228,7 +228,7 @@ describe.each(readdirSync(new URL('tubs', data)).sort())('%s', file => {
   const document = parse(readFileSync(new URL(`tubs/${file}`, data), 'utf8')) as Document
 
   test('hangs together, and says where every wire sits', () => {
-    const whole = addGaps({ isSurvey: true, open: [], diagnostics: [] }, document, kinds)
+    const whole = addOpen({ isSurvey: true, open: [], diagnostics: [] }, document, kinds)
     expect(whole).toEqual({ isSurvey: true, open: [], diagnostics: [] })
   })
 

@@ -1,14 +1,14 @@
 import { EXTRA_LOW_VOLTS, parseQuantity, shapeOf } from '@tubwright/core'
 import type { OpenField } from '@tubwright/formats'
 import type { DeviceChoice, Document, Questions } from '../../ask/protocol.ts'
-import type { RunGap } from './joints.ts'
-import { gapsOf, runOf, unlandedIn } from './joints.ts'
+import type { LooseEnd } from './joints.ts'
+import { looseEndsOf, runOf, unlandedIn } from './joints.ts'
 import type { LoadSoFar } from './load-so-far.ts'
 
 /** Something that a verdict waits for. */
 export interface OpenHere extends OpenField {
   /** Where it is no field that is open: what hangs on nothing. */
-  readonly gap?: RunGap
+  readonly loose?: LooseEnd
 }
 
 type Draft = Questions['draft']['answers']
@@ -40,7 +40,7 @@ function earthsUnsaid(document: Document): readonly OpenField[] {
  * The draft with what a file may leave out and a person at the tub can say: what hangs on nothing,
  * terminals on which wires arrive, whether a load has an earth.
  */
-export function addGaps<View extends Draft>(
+export function addOpen<View extends Draft>(
   draft: View,
   document: Document,
   kinds: readonly DeviceChoice[],
@@ -49,7 +49,7 @@ export function addGaps<View extends Draft>(
   const isTold = ({ path }: OpenField) =>
     [...draft.open, ...draft.diagnostics].some(each => each.path.join('/') === path.join('/'))
   const more: readonly OpenHere[] = [
-    ...gapsOf(run).map(gap => ({ path: gap.path, gap })),
+    ...looseEndsOf(run).map(loose => ({ path: loose.path, loose })),
     ...unlandedIn(run, kinds).map(path => ({ path })),
     ...earthsUnsaid(document),
   ].filter(each => !isTold(each))

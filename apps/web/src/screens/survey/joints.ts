@@ -229,7 +229,7 @@ export function undoOf(
 }
 
 /** Something of a run that is joined to nothing, and where that is mended. */
-export interface RunGap {
+export interface LooseEnd {
   readonly kind: 'nothing-in' | 'nothing-on' | 'no-beginning' | 'no-end' | 'in-a-ring'
   /** The device or the piece. */
   readonly of: string
@@ -237,10 +237,10 @@ export interface RunGap {
 }
 
 /** Everything of a run that hangs on nothing. A piece whose end was never said is an open field. */
-export function gapsOf(run: Run): readonly RunGap[] {
+export function looseEndsOf(run: Run): readonly LooseEnd[] {
   const { devices, pieces } = run
   const isDevice = (id: unknown) => devices.some(each => each.id === id)
-  const ofDevices = devices.flatMap((each, index): readonly RunGap[] => {
+  const ofDevices = devices.flatMap((each, index): readonly LooseEnd[] => {
     const at = { of: each.id, path: ['supply', 'devices', each.id] }
     return [
       ...(isFedByPanel(each, index) || pieces.some(({ to }) => to === each.id)
@@ -251,7 +251,7 @@ export function gapsOf(run: Run): readonly RunGap[] {
         : [{ kind: 'nothing-on', ...at } as const]),
     ]
   })
-  const ofPieces = pieces.flatMap(({ id, from, to }): readonly RunGap[] => {
+  const ofPieces = pieces.flatMap(({ id, from, to }): readonly LooseEnd[] => {
     const at = (key: string) => ({ of: id, path: ['supply', 'cables', id, key] })
     return [
       ...(from === undefined || isDevice(from)
@@ -263,7 +263,7 @@ export function gapsOf(run: Run): readonly RunGap[] {
     ]
   })
   const reached = reachedIn(run)
-  const ringed = pieces.flatMap(({ id, from }): readonly RunGap[] =>
+  const ringed = pieces.flatMap(({ id, from }): readonly LooseEnd[] =>
     isDevice(from) && !reached.has(String(from)) && leadsBack(run, String(from))
       ? [{ kind: 'in-a-ring', of: id, path: ['supply', 'cables', id, 'to'] }]
       : [],

@@ -81,7 +81,7 @@ export function LoadsGroup(): ReactNode {
           <summary>{say(web['survey.withdrawn-count'], { count: String(gone.length) })}</summary>
           {gone.map(({ id, document }) => (
             <p key={id} className="card row">
-              <span>{say(web['survey.withdrawn'], { label: labelIn(document) ?? id })}</span>
+              <span>{say(web['survey.withdrawn'], { label: labelIn(document) ?? id })}</span>{' '}
               <button
                 type="button"
                 disabled={!survey.canWrite}

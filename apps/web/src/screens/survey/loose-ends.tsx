@@ -3,8 +3,8 @@ import { say } from '@tubwright/words'
 import type { ReactNode } from 'react'
 import { useWeb } from '../../app/context.ts'
 import { addActs, useFreeId } from './items.tsx'
-import type { RunGap } from './joints.ts'
-import { gapsOf, joinTo, labelIn } from './joints.ts'
+import type { LooseEnd } from './joints.ts'
+import { joinTo, labelIn, looseEndsOf } from './joints.ts'
 import { useBetween, usePieceName, useWholeRun } from './run.ts'
 import { useDeviceLabel } from './use-devices.ts'
 import { useSurvey } from './use-survey.ts'
@@ -12,28 +12,30 @@ import { useSurvey } from './use-survey.ts'
 const CABLES = ['supply', 'cables']
 
 /** What of a run is joined to nothing, as a person says it. */
-export function useTellGap(): (gap: RunGap) => string {
+export function useTellLoose(): (loose: LooseEnd) => string {
   const web = useWeb()
   const deviceName = useDeviceLabel()
   const run = useWholeRun()
   return ({ kind, of }) => {
     const isOfDevice = kind === 'nothing-in' || kind === 'nothing-on'
-    return say(web[`survey.gap-${kind}`], { what: isOfDevice ? deviceName(of) : labelIn(run, of) })
+    return say(web[`survey.loose-${kind}`], {
+      what: isOfDevice ? deviceName(of) : labelIn(run, of),
+    })
   }
 }
 
 /** What a device is not joined to, and one tap for each way to join it. */
-export function DeviceGaps({ device }: { readonly device: string }): ReactNode {
+export function DeviceEnds({ device }: { readonly device: string }): ReactNode {
   const web = useWeb()
   const survey = useSurvey()
   const run = useWholeRun()
-  const tell = useTellGap()
+  const tell = useTellLoose()
   const between = useBetween()
   const pieceName = usePieceName()
   const freeName = useFreeId()
-  const gaps = gapsOf(run).filter(each => each.path[1] === 'devices' && each.of === device)
-  const [gap] = gaps
-  if (!gap) return undefined
+  const loose = looseEndsOf(run).filter(each => each.path[1] === 'devices' && each.of === device)
+  const [first] = loose
+  if (!first) return undefined
   const pieces = run.pieces.filter(each => each.from !== device && each.to !== device)
   const goOn = (): void =>
     survey.act(
@@ -45,9 +47,9 @@ export function DeviceGaps({ device }: { readonly device: string }): ReactNode {
     )
   return (
     <div className="conflict" role="status">
-      <p>{tell(gap)}</p>
+      <p>{tell(first)}</p>
       <div className="chips">
-        {gap.kind === 'nothing-in' ? (
+        {first.kind === 'nothing-in' ? (
           pieces.map(piece => (
             <button
               key={piece.id}
@@ -66,7 +68,7 @@ export function DeviceGaps({ device }: { readonly device: string }): ReactNode {
           </button>
         )}
       </div>
-      {gap.kind === 'nothing-in' && <p className="hint">{web['survey.gap-own-circuit']}</p>}
+      {first.kind === 'nothing-in' && <p className="hint">{web['survey.loose-own-circuit']}</p>}
     </div>
   )
 }

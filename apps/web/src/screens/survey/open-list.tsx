@@ -3,7 +3,7 @@ import type { ReactNode } from 'react'
 import { Link, useParams } from 'wouter'
 import { useApp, useWeb } from '../../app/context.ts'
 import { groupFor, groupsOf } from './groups.ts'
-import { useTellGap } from './loose-ends.tsx'
+import { useTellLoose } from './loose-ends.tsx'
 import { useTellPath } from './tell-path.ts'
 import { useDraft } from './use-draft.ts'
 import { useDocument } from './use-survey.ts'
@@ -20,16 +20,16 @@ export function OpenList({ isOfBoxes = true }: { readonly isOfBoxes?: boolean })
   const { open, diagnostics } = useDraft()
   const groups = groupsOf(useDocument())
   const tellPath = useTellPath()
-  const tellGap = useTellGap()
+  const tellLoose = useTellLoose()
   const href = (path: readonly string[]) => `/job/${id}/survey/${groupFor(groups, path)?.id ?? ''}`
   return (
     <>
       {isOfBoxes && open.length > 0 && <p>{web['survey.blocks']}</p>}
       <ul className="plain">
-        {open.map(({ path, unknown, gap }) => (
-          <li key={`${path.join('/')} ${gap?.kind}`}>
+        {open.map(({ path, unknown, loose }) => (
+          <li key={`${path.join('/')} ${loose?.kind}`}>
             <Link className="card" href={href(path)}>
-              <strong>{gap ? tellGap(gap) : tellPath(path)}</strong>
+              <strong>{loose ? tellLoose(loose) : tellPath(path)}</strong>
               {unknown &&
                 ` ${say(web['survey.is-unknown'], { reason: web[`survey.reason-${unknown}`] })}`}
             </Link>

@@ -8,7 +8,7 @@ import { DeviceRatings } from './device-ratings.tsx'
 import { addActs } from './items.tsx'
 import type { RunDevice } from './joints.ts'
 import { standsBehind, takeOutOf } from './joints.ts'
-import { DeviceGaps } from './loose-ends.tsx'
+import { DeviceEnds } from './loose-ends.tsx'
 import { More } from './more.tsx'
 import { useFirstDevice, usePieceName, useRun, useWholeRun } from './run.ts'
 import { useDeviceLabel, useDevices } from './use-devices.ts'
@@ -46,7 +46,7 @@ export function ProtectionGroup(): ReactNode {
       )}
       {first && (
         <>
-          <DeviceGaps device={first.id} />
+          <DeviceEnds device={first.id} />
           <AboutDevice id={first.id} except={['fedBy', 'breaker']} />
         </>
       )}
@@ -119,7 +119,7 @@ function OtherDevice({ device }: { readonly device: RunDevice }): ReactNode {
         choose={choose}
         may={each => device.fedBy !== undefined || standsBehind(each)}
       />
-      <DeviceGaps device={device.id} />
+      <DeviceEnds device={device.id} />
       <AboutDevice id={device.id} />
       <button
         type="button"

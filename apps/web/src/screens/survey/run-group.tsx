@@ -7,8 +7,8 @@ import { Chips } from '../../parts/chips.tsx'
 import { Conductors, Landed } from './conductors.tsx'
 import { addActs, labelOf, TakeOut, useFreeId } from './items.tsx'
 import type { Piece } from './joints.ts'
-import { endAt, gapsOf } from './joints.ts'
-import { useTellGap } from './loose-ends.tsx'
+import { endAt, looseEndsOf } from './joints.ts'
+import { useTellLoose } from './loose-ends.tsx'
 import { PieceFields } from './piece.tsx'
 import { useEndName, usePieceName, useWholeRun } from './run.ts'
 import { useDevices } from './use-devices.ts'
@@ -68,13 +68,13 @@ function OnePiece({
 }): ReactNode {
   const web = useWeb()
   const run = useWholeRun()
-  const tell = useTellGap()
+  const tell = useTellLoose()
   const path = ['supply', 'cables', piece.id]
-  const gaps = gapsOf(run).filter(each => each.path[1] === 'cables' && each.of === piece.id)
+  const loose = looseEndsOf(run).filter(each => each.path[1] === 'cables' && each.of === piece.id)
   return (
     <section className="card" aria-label={labelOf(piece)}>
       <h2>{labelOf(piece)}</h2>
-      {gaps.map(each => (
+      {loose.map(each => (
         <p key={each.kind} className="wrong" role="status">
           {tell(each)}
         </p>

@@ -1,8 +1,8 @@
 import { createContext, useContext, useEffect, useMemo, useState } from 'react'
 import { useApp } from '../../app/context.ts'
 import type { Questions } from '../../ask/protocol.ts'
-import type { OpenHere } from './add-gaps.ts'
-import { addGaps } from './add-gaps.ts'
+import type { OpenHere } from './add-open.ts'
+import { addOpen } from './add-open.ts'
 import { useDocument } from './use-survey.ts'
 
 /** What the core says of the survey as far as it goes. */
@@ -23,7 +23,7 @@ export function useAskedDraft(): DraftView {
     let isWanted = true
     void shelf()
       .then(async ({ devices }) =>
-        addGaps(await core.ask('draft', { document }), document, devices),
+        addOpen(await core.ask('draft', { document }), document, devices),
       )
       .then(answers => isWanted && setDraft({ ...answers, isRead: true }))
       .catch(() => undefined)

@@ -17,11 +17,11 @@ export const SURVEY_RUN_EN = {
     '{device} was put in here: {piece}. How long both pieces are, and where each wire sits on it, is asked with the wires to the tub.',
   'survey.undo': 'Undo',
   'survey.go-on-to-tub': 'A piece from it to the tub',
-  'survey.gap-nothing-in': '{what} is joined to nothing: which wire goes in?',
-  'survey.gap-nothing-on': 'No wire goes on from {what}.',
-  'survey.gap-no-beginning': '{what} hangs on nothing: where does it begin?',
-  'survey.gap-no-end': '{what} leads to nothing: where does it end?',
-  'survey.gap-in-a-ring': '{what} leads back to where it begins: where does it end?',
-  'survey.gap-own-circuit':
+  'survey.loose-nothing-in': '{what} is joined to nothing: which wire goes in?',
+  'survey.loose-nothing-on': 'No wire goes on from {what}.',
+  'survey.loose-no-beginning': '{what} hangs on nothing: where does it begin?',
+  'survey.loose-no-end': '{what} leads to nothing: where does it end?',
+  'survey.loose-in-a-ring': '{what} leads back to where it begins: where does it end?',
+  'survey.loose-own-circuit':
     'Where it begins a second circuit, that is said under “More about this”.',
 } as const
