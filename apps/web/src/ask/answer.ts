@@ -287,9 +287,13 @@ export const ANSWERS: Answers = {
     const options = { on, ...(condition ? { condition } : {}) }
     return { html: electricianPage(report, survey, await loadWords(language), options) }
   },
-  match: (desk, { document, withChanges, box }, progress) => {
+  match: async (desk, { document, withChanges, box }, progress) => {
     const survey = surveyOf(desk, document)
-    const boxes = box === undefined ? [...desk.shelf.boxes.values()] : [boxOf(desk, box)]
+    const all = box === undefined ? [...desk.shelf.boxes.values()] : [boxOf(desk, box)]
+    const languages = await Promise.all((['en', 'es'] as const).map(loadWords))
+    const isMadeUp = ({ label, maker }: ControlBox): boolean =>
+      languages.some(({ skeleton }) => skeleton.label === label && skeleton.maker === maker)
+    const boxes = all.filter(each => !isMadeUp(each))
     const { match, plans, failures } = planRefit(
       survey,
       boxes,
@@ -298,7 +302,12 @@ export const ANSWERS: Answers = {
       each => progress(each.label),
       { withChanges },
     )
-    return { match, plans: plans.map(each => planLine(boxOf(desk, each.plan.box), each)), failures }
+    return {
+      match,
+      plans: plans.map(each => planLine(boxOf(desk, each.plan.box), each)),
+      failures,
+      madeUp: all.filter(isMadeUp).map(each => each.id),
+    }
   },
   judge: (desk, of) => {
     const { job, proven } = provenOf(desk, of)

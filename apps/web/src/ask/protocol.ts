@@ -80,6 +80,8 @@ export interface Matched {
   }
   readonly plans: readonly PlanLine[]
   readonly failures: readonly { readonly box: string; readonly failure: ProofFailure }[]
+  /** Boxes that nobody has described: all in them is as they were begun. */
+  readonly madeUp: readonly string[]
 }
 
 /** A landing judged, with all that the screens draw of it. */

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
 import { openApp, screenshot } from '../support/app.ts'
-import { newBox, rowOf, rowsOf } from './support/shelf.ts'
+import { goTo, jobOn } from '../support/every-screen.ts'
+import { newBox, rowOf, rowsOf, setText } from './support/shelf.ts'
 
 test('a box is taken off the shelf and comes back', async () => {
   const { page, url } = await openApp({ route: '#/shelf' })
@@ -60,3 +61,21 @@ test('a description from a file lies beside one of its name', async () => {
   await page.getByRole('alert').getByText('YAML').waitFor()
   expect((await rowsOf(page)).length).toBe(2)
 })
+
+test('a box that nobody has described serves no tub until it has a name of its own', async () => {
+  const app = await openApp({ route: '#/jobs' })
+  const { page, url } = app
+  const job = await jobOn(app, 'everyday-240-plain')
+  await page.goto(`${url}#/shelf`)
+  await newBox(page, 'heath-1')
+  const text = (await rowOf(page, 'heath-1', 'demo'))?.text ?? ''
+  await goTo(page, `/job/${job}/match`)
+  await page.locator('[data-made-up]').waitFor({ timeout: 60_000 })
+  expect(await page.locator('[data-made-up]').textContent()).toContain('heath-1')
+  expect(await page.locator('[data-verdict]').getByText('My box').count()).toBe(0)
+  await goTo(page, '/describe/control-box/heath-1')
+  await setText(page, text.replace('label: My box', 'label: Heath 1'))
+  await goTo(page, `/job/${job}/match`)
+  await page.locator('[data-verdict]').getByText('Heath 1').first().waitFor({ timeout: 60_000 })
+  expect(await page.locator('[data-made-up]').count()).toBe(0)
+}, 120_000)

@@ -130,6 +130,11 @@ function Verdicts(): ReactNode {
           </ul>
         </section>
       )}
+      {answer && answer.madeUp.length > 0 && (
+        <p className="card" data-made-up>
+          {say(web['match.made-up'], { boxes: answer.madeUp.join(', ') })}
+        </p>
+      )}
       {chosen.length > 1 && <BoxTable lines={chosen} />}
       <ol className="plain">
         {lines.map(line => (

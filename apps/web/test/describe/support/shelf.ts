@@ -29,8 +29,8 @@ export const rowsOf = (page: Page, space = 'own'): Promise<readonly Row[]> =>
     `tubwright-${space}`,
   )
 
-export async function rowOf(page: Page, id: string): Promise<Row | undefined> {
-  return (await rowsOf(page)).find(each => each.id === id)
+export async function rowOf(page: Page, id: string, space = 'own'): Promise<Row | undefined> {
+  return (await rowsOf(page, space)).find(each => each.id === id)
 }
 
 /** A new box of the usual kind, in its text. */

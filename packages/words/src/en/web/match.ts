@@ -1,5 +1,7 @@
 /** Which box serves. */
 export const MATCH_WEB_EN = {
+  'match.made-up':
+    '{boxes}: not matched. Nobody has described it yet: its name and every value are as they were made up.',
   'match.title': 'Which box serves',
   'match.open': 'No box can be judged yet: {count} answers are open.',
   'match.held': 'No verdict is shown while this stands:',

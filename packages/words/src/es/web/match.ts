@@ -3,6 +3,8 @@ import type { Table } from '../../words.ts'
 
 /** Qué caja sirve. */
 export const MATCH_WEB_ES: Table<typeof MATCH_WEB_EN> = {
+  'match.made-up':
+    '{boxes}: no se compara. Nadie la ha descrito todavía: su nombre y cada valor siguen siendo inventados.',
   'match.title': 'Qué caja sirve',
   'match.open': 'Aún no se puede juzgar ninguna caja: faltan {count} respuestas.',
   'match.held': 'No se muestra ningún veredicto mientras esto siga así:',
