@@ -142,3 +142,23 @@ test('a plate with a minus is refused; a figure without a circuit is said to be 
   await page.getByText(/-3 A cannot be/u).waitFor()
   expect(await amps.inputValue()).toBe('-3')
 })
+
+test('a tab that takes the writing over finds what was typed in the other', async () => {
+  const app = await openApp({ device: 'phone' })
+  const { page, context } = app
+  await atReading(app, '240')
+  const other = await context.newPage()
+  await other.goto(page.url())
+  await reading(other).waitFor()
+  await reading(page).fill('24')
+  await expect.poll(() => reading(other).inputValue()).toBe('24')
+  await reading(page).fill('241x')
+  await other.getByRole('button', { name: 'Write here instead' }).click()
+  await expect.poll(() => reading(other).isEnabled()).toBe(true)
+  expect(await reading(other).inputValue()).toBe('241x')
+  await reading(other).fill('241')
+  await reading(other).blur()
+  await expect.poll(() => reading(page).inputValue()).toBe('241')
+  await page.getByText('Typed before and not used yet').waitFor({ state: 'detached' })
+  expect(await page.locator('.wrong').count()).toBe(0)
+})
