@@ -1,3 +1,4 @@
+import type { SupplyNotice } from '@tubwright/documents'
 import type { ReactNode } from 'react'
 import { Link, useParams } from 'wouter'
 import { useApp, useWeb } from '../app/context.ts'
@@ -7,6 +8,9 @@ import { useDraft } from '../screens/survey/use-draft.ts'
 import { useDocument } from '../screens/survey/use-survey.ts'
 import { isOfPlan, useHolds } from './held-back.tsx'
 import { Signal } from './signal.tsx'
+
+/** As it was told last: the next screen begins with it. */
+let last: { readonly job: string; readonly notice: SupplyNotice } | undefined
 
 /** What feeds the tub is judged apart: a screen about something else says where that does not hold. */
 export function SupplyBar(): ReactNode {
@@ -22,11 +26,15 @@ export function SupplyBar(): ReactNode {
     isSurvey && !isHeld ? { document, language, ...taken } : undefined,
     { keepsLast: true },
   )
-  if (!answer || answer.outcome === 'holds' || isHeld) return undefined
-  const { outcome, lead, dangers } = answer
+  if (answer) last = { job: id, notice: answer }
+  const notice = answer ?? (last?.job === id ? last.notice : undefined)
+  if (!isSurvey || isHeld) return undefined
+  // Whatever it will say, what stands below it does not move under a finger.
+  if (!notice) return <p className="supply-open">{words.page.supply}: …</p>
+  const { outcome, lead, dangers } = notice
   const [first, ...more] = dangers
   const told = `${words.page.supply}: ${lead}`
-  if (outcome === 'open')
+  if (outcome !== 'breaks')
     return (
       <Link className="supply-open" data-supply-bar={outcome} href={`/job/${id}/supply`}>
         {told}

@@ -65,6 +65,26 @@ const readable = (rows: readonly StoredEntry[]): readonly Entry[] =>
 
 /** Where the texts that stand in fields of a job are kept. */
 const typedKey = (job: string): string => `typed-${job}`
+const jotKey = (job: string): string => `tubwright-typed-${job}`
+
+/** Texts that may not have reached the database before the page went. */
+function jot(job: string, texts: Texts | undefined): void {
+  try {
+    if (texts === undefined) localStorage.removeItem(jotKey(job))
+    else localStorage.setItem(jotKey(job), JSON.stringify(texts))
+  } catch {
+    // Full or barred: the database has them, where there was time.
+  }
+}
+
+function jotted(job: string): Texts | undefined {
+  try {
+    const text = localStorage.getItem(jotKey(job))
+    return text === null ? undefined : (JSON.parse(text) as Texts)
+  } catch {
+    return undefined
+  }
+}
 
 const keyOf = ({ id, digest }: StoredEntry): string => `${id} ${digest}`
 
@@ -124,6 +144,7 @@ export class JobStore {
     this.#view = { state: log.state, unsaved: 0, saved: log.size }
     this.typed = new TypedTexts(typed, {
       put: texts => this.#putTyped(texts),
+      jot: texts => jot(id, texts),
       settled: () => this.#writing,
     })
     this.#stopHearing = this.#writer.hear(told => {
@@ -144,7 +165,7 @@ export class JobStore {
     const log = JobLog.open(parts.identity.store, readable(rows))
     if (card?.seen) log.expect(card.seen)
     const own = card ?? { id, title: '', at: '', place: '', entries: rows.length }
-    const job = new JobStore(id, log, own, (typed ?? {}) as Texts, parts)
+    const job = new JobStore(id, log, own, jotted(id) ?? ((typed ?? {}) as Texts), parts)
     if (parts.writer.role === 'writes') void job.#level(rows)
     return job
   }

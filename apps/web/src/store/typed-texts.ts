@@ -17,6 +17,8 @@ const isAtOrBelow = (field: string, above: string): boolean =>
 
 interface Disk {
   readonly put: (texts: Texts) => Promise<void>
+  /** At once and on the spot: a page that goes may not live to see `put` through. */
+  readonly jot: (texts: Texts | undefined) => void
   /** Resolves once what was entered so far is on the disk. */
   readonly settled: () => Promise<void>
 }
@@ -87,9 +89,13 @@ export class TypedTexts {
     const done = this.#done
     this.#done = undefined
     const texts = { ...Object.fromEntries(this.#going), ...this.#texts }
+    this.#disk.jot(texts)
     // What cannot be written now is written with the next key.
     this.#writing = this.#disk
       .put(texts)
+      .then(() => {
+        if (this.#timer === undefined) this.#disk.jot(undefined)
+      })
       .catch(() => undefined)
       .finally(() => done?.())
   }
