@@ -117,7 +117,7 @@ describe('word for word', () => {
       () => finding('metal-not-on-earth', { thing: 'Heater' }),
     ],
     [
-      'The current limit of 40 A is exactly 80 % of the breaker (40 A): no margin.',
+      'The current limit of 40 A is exactly what 80 % of the breaker allows (40 A): no margin.',
       () => finding('no-margin', { allowed: 40, share: 40 }),
     ],
     [

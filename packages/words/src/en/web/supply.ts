@@ -33,7 +33,7 @@ export const SUPPLY_WEB_EN = {
   'supply.more-readings': 'See or change the readings',
   'supply.depends': 'What else it depends on',
   'supply.page': 'The electrician’s page',
-  'supply.page-help': 'One page, numbers only, in black and white.',
+  'supply.page-help': 'For print, in black and white: one page, where not too much is found.',
   'supply.page-file': 'supply',
   'supply.page-show': 'Show the electrician’s page',
   'supply.page-preview': 'The electrician’s page as it will be printed',

@@ -35,7 +35,7 @@ export const SUPPLY_WEB_ES: Table<typeof SUPPLY_WEB_EN> = {
   'supply.more-readings': 'Ver o cambiar las lecturas',
   'supply.depends': 'De qué más depende',
   'supply.page': 'La página del electricista',
-  'supply.page-help': 'Una página, solo cifras, en blanco y negro.',
+  'supply.page-help': 'Para imprimir, en blanco y negro: una página, si no se halla demasiado.',
   'supply.page-file': 'suministro',
   'supply.page-show': 'Ver la página del electricista',
   'supply.page-preview': 'La página del electricista tal como se imprimirá',
