@@ -1,5 +1,5 @@
 import type { Job, Landing, Survey, Verification, VerifyFailure } from '@tubwright/core'
-import { verifyPlan, withBounds } from '@tubwright/core'
+import { isToHeed, verifyPlan, withBounds } from '@tubwright/core'
 import { wireVerification } from '@tubwright/formats'
 import { tellDiagnostic } from '@tubwright/words'
 import type { Shelf } from '../catalogue.ts'
@@ -47,7 +47,7 @@ export function jobAndLanding(
 
 function verdictOf({ holds, findings }: Verification, talk: Talk): string {
   if (!holds) return talk.red('It breaks.')
-  return findings.some(each => each.verdict === 'provided')
+  return findings.some(isToHeed)
     ? talk.yellow('It holds, provided what is said below.')
     : talk.green('It holds.')
 }

@@ -61,10 +61,12 @@ test('what is shown before the script is what the script then shows', async () =
         await app.page.route('**/assets/*.js', route => route.abort())
         await app.page.reload()
         const shell = await look()
-        app.faults.take()
         expect(shell).toEqual({ ...ours, texts: ours.texts.slice(0, shell.texts.length) })
         expect(shell.texts).toHaveLength(6)
         expect(await axe(app.page, '#shell')).toEqual([])
+        // Scripts that did not come are told of when the page is loaded.
+        await app.page.waitForLoadState('load')
+        app.faults.take()
       })
 })
 

@@ -36,3 +36,7 @@ const RANK: Readonly<Record<Severity, number>> = { danger: 0, warning: 1, cautio
 
 /** Danger first. */
 export const bySeverity = (a: Finding, b: Finding): number => RANK[a.severity] - RANK[b.severity]
+
+/** Whether something holds only with this heeded: it warns, or is not shown outright. */
+export const isToHeed = ({ severity, verdict }: Pick<Finding, 'severity' | 'verdict'>): boolean =>
+  severity !== 'notice' || verdict === 'provided' || verdict === 'not-shown'

@@ -1,5 +1,5 @@
 import type { Finding } from '@tubwright/core'
-import { bySeverity } from '@tubwright/core'
+import { bySeverity, isToHeed } from '@tubwright/core'
 import { historyOf } from '@tubwright/records'
 import { say } from '@tubwright/words'
 import type { ReactNode } from 'react'
@@ -56,7 +56,7 @@ function Verdict({
   const { words } = useApp()
   const taken = useTaken()
   const { holds, findings, proof, boxLabel } = judged
-  const isProvided = findings.some(each => each.verdict === 'provided')
+  const isProvided = findings.some(isToHeed)
   const moved = taken
     ? differing(taken.planned.ends, taken.asBuilt.ends).length +
       differing(taken.planned.jumpers, taken.asBuilt.jumpers).length

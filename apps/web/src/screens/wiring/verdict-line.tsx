@@ -1,4 +1,5 @@
 import type { Finding, Trip } from '@tubwright/core'
+import { isToHeed } from '@tubwright/core'
 import { say } from '@tubwright/words'
 import type { ReactNode } from 'react'
 import { Link, useParams } from 'wouter'
@@ -81,7 +82,7 @@ function Judged({
   readonly isBrief: boolean
 }): ReactNode {
   const web = useWeb()
-  const isProvided = verdict.findings.some(each => each.verdict === 'provided')
+  const isProvided = verdict.findings.some(isToHeed)
   if (verdict.holds)
     return <p className="holds">{web[isProvided ? 'wiring.holds-provided' : 'wiring.holds']}</p>
   return (

@@ -1,4 +1,5 @@
 import type { Finding, Severity } from '../../base/verdict.ts'
+import { isToHeed } from '../../base/verdict.ts'
 import type { Job } from '../../domain/job.ts'
 import type { BoxMatch } from '../match/artifact.ts'
 import type { Verification } from '../verify/artifact.ts'
@@ -106,13 +107,12 @@ export function openPoints(
   ])
 }
 
-const isShown = ({ says }: OpenPoint): boolean =>
-  says.kind !== 'finding' ||
-  (says.finding.verdict !== 'provided' && says.finding.verdict !== 'not-shown')
-
 /** The points that the plan holds only with: whatever warns, and whatever is not shown outright. */
 export const conditionsOf = (open: readonly OpenPoint[]): readonly OpenPoint[] =>
-  open.filter(each => each.severity !== 'notice' || !isShown(each))
+  open.filter(
+    ({ severity, says }) =>
+      severity !== 'notice' || (says.kind === 'finding' && isToHeed(says.finding)),
+  )
 
 const numbered = (points: readonly Point[]): readonly OpenPoint[] =>
   points
