@@ -1,10 +1,9 @@
 import type { Act, Entry } from '@tubwright/records'
-import { JobLog, must } from '@tubwright/records'
 import { missingFrom, readCanary, writeCanary } from './canary.ts'
 import { Connection } from './connection.ts'
 import type { JobCard, ShelfText, Space, StoredPhoto } from './database.ts'
 import { nameOf, STRICT } from './database.ts'
-import { JobStore } from './job-store.ts'
+import type { JobStore } from './job-store.ts'
 import { askToPersist } from './room.ts'
 import { SecondCopy } from './second-copy.ts'
 import { keepTyped } from './typed.ts'
@@ -39,6 +38,7 @@ export class JobSpace {
   shelfRevision = 0
   readonly #listeners = new Set<() => void>()
   readonly #open = new Map<string, JobStore>()
+  readonly #opening = new Map<string, Promise<JobStore | undefined>>()
 
   private constructor(space: Space) {
     this.space = space
@@ -62,6 +62,7 @@ export class JobSpace {
   async newJob(acts: readonly Act[]): Promise<JobStore> {
     const id = shortId()
     // Refused before anything of it is kept, where it makes no sense.
+    const { JobLog, must } = await import('@tubwright/records')
     must(JobLog.empty(this.store).append(acts, { author: '-', at: this.now() }))
     const card: JobCard = { id, title: '', at: this.now(), place: '', entries: 0 }
     await this.connection.use(async database => {
@@ -79,8 +80,15 @@ export class JobSpace {
 
   /** The job of this id, open; undefined where there is none. */
   async job(id: string): Promise<JobStore | undefined> {
-    const open = this.#open.get(id)
+    const open = this.#open.get(id) ?? this.#opening.get(id)
     if (open) return open
+    // Asked for twice at once it is opened once: two of them would write beside each other.
+    const opening = this.#openJob(id).finally(() => this.#opening.delete(id))
+    this.#opening.set(id, opening)
+    return opening
+  }
+
+  async #openJob(id: string): Promise<JobStore | undefined> {
     const { store, connection, writer, copy } = this
     const identity = {
       store,
@@ -88,6 +96,8 @@ export class JobSpace {
       now: () => this.now(),
     }
     const wrote = (card: JobCard): void => this.#wrote(card)
+    // The list of jobs is there before what opens one.
+    const { JobStore } = await import('./job-store.ts')
     const job = await JobStore.open(id, { connection, writer, copy, identity, wrote })
     if (job) this.#open.set(id, job)
     return job
