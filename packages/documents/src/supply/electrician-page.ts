@@ -82,7 +82,7 @@ function header(report: SupplyReport, survey: Survey, words: Words, outcome: Sup
   return html`<header>
 <h1>${say(electrician['title-of'], { tub: survey.title })}</h1>${notice}
 <div class="head"><span class="outcome">${sign(OUTCOME_SIGNS[outcome])}${supplyPage[outcome]}${outcome === 'open' ? ` ${electrician['breaks-none']}` : ''}</span> <span class="job">${page.job} ${report.survey} · ${page.region} ${report.region}</span></div>
-<p>${sheet[`system.${survey.supply.system}`]}, ${survey.supply.frequency.text}. ${bookText(report, survey, words)} <strong>${electrician.decides}</strong> <strong>${page.licensed}.</strong> ${sheet[`licence.${survey.region}`]}</p>
+<p>${sheet[`system.${survey.supply.system}`]}, ${survey.supply.frequency.text}. ${bookText(report, survey, words)} ${report.fitted ? `${words.tellFitted(report.fitted)} ` : ''}<strong>${electrician.decides}</strong> <strong>${page.licensed}.</strong> ${sheet[`licence.${survey.region}`]}</p>
 </header>`
 }
 

@@ -1,9 +1,10 @@
 import type { CodeFinding, SupplyReport, Survey } from '@tubwright/core'
+import { checkSupply } from '@tubwright/core'
 import type { Words } from '@tubwright/words'
 import { ENGLISH } from '@tubwright/words'
 import { SPANISH } from '@tubwright/words/es'
 import { describe, expect, test } from 'vitest'
-import { demoIds, demoTub } from '../../../core/test/support/demo.ts'
+import { demoBox, demoDevices, demoIds, demoTub } from '../../../core/test/support/demo.ts'
 import { electricianPage } from '../../src/index.ts'
 import { hostile, judge, longLabel, longRun, surveyed, wrong } from './run-surveys.ts'
 
@@ -267,4 +268,19 @@ test('a report of a region without a book asks the authority', () => {
   const survey = surveyed()
   const bookless: SupplyReport = { ...judge(survey), book: undefined }
   expect(read(electricianPage(bookless, survey, ENGLISH))).toContain(ENGLISH.supplyPage['no-book'])
+})
+
+test('a box that was chosen is counted, and the page says which; a smaller breaker stands beside the least', () => {
+  const survey = demoTub('everyday-240-plain')
+  const fitted = { box: demoBox('heron-4'), currentLimit: 40 }
+  const text = (report: SupplyReport) => read(electricianPage(report, survey, ENGLISH))
+  const counted = text(checkSupply(survey, demoDevices, { box: fitted.box }))
+  expect(counted).toContain('Counted with Heron 4, heater and all.')
+  // 41.9 A that last hours ask for 60 A; the 50 A that are there do with the box set to 40 A.
+  expect(counted).toContain('breaker of 60 A at least')
+  expect(counted).toContain('or the breaker of 50 A with the box set to draw 40 A at most')
+  const held = text(checkSupply(survey, demoDevices, fitted))
+  expect(held).toContain('set to draw 40 A at most.')
+  expect(held).toContain('breaker of 50 A at least')
+  expect(text(judge(survey))).not.toContain('Counted with')
 })
